@@ -1,0 +1,84 @@
+#pragma once
+
+#include "exam/exam.h"
+#include "reasoning/knowledge.h"
+#include "record/store.h"
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace rhizograph::app {
+
+class RecordThread;
+
+/// The one open visit: exam, assessment, undo stack. Screens hold no state of their own but what is on screen.
+/// Every change goes through change(): it is one undo step, is handed to the record's thread and reassessed
+/// before the call returns.
+class VisitSession : public QObject {
+    Q_OBJECT
+
+public:
+    struct Start {
+        Patient patient;
+        Visit visit;
+        Exam exam;
+        std::optional<Exam> previous; ///< exam of the visit before, for ghosts and change
+        std::optional<Visit> previousVisit;
+        std::vector<RedSignAcknowledgement> acknowledgements;
+        QString plan;
+        QString userName;
+        bool readOnly = false;
+    };
+
+    /// `record` may be null (nothing is stored then: pictures, tests of single widgets).
+    VisitSession(Knowledge knowledge, Start start, RecordThread* record, QObject* parent = nullptr);
+    ~VisitSession() override;
+
+    [[nodiscard]] const Knowledge& knowledge() const { return knowledge_; }
+    [[nodiscard]] const Catalogue& catalogue() const { return knowledge_.catalogue(); }
+    [[nodiscard]] const Start& start() const { return start_; }
+    [[nodiscard]] const Exam& exam() const { return exam_; }
+    [[nodiscard]] const Exam* previous() const { return start_.previous ? &*start_.previous : nullptr; }
+    [[nodiscard]] const Assessment& assessment() const { return assessment_; }
+    [[nodiscard]] bool readOnly() const { return start_.readOnly; }
+    [[nodiscard]] QUndoStack& undoStack() { return undo_; }
+
+    /// One undo step named `text`; changes that change nothing are dropped, and with none left nothing happens.
+    void change(const QString& text, std::vector<FindingChange> changes);
+    /// Sets one finding, or clears it when it already holds this value (second tap).
+    void tap(const FindingKey& key, const Value& value);
+    /// Fills what shows, is unexamined and has a normal value; one undo step, marked as filled in bulk.
+    void restNormal(const QString& text, const std::vector<const Item*>& items);
+
+    void setPlan(const QString& text);
+    [[nodiscard]] const QString& plan() const { return start_.plan; }
+    void acknowledge(const QString& sign, const QString& urgency);
+    /// Whether this red sign was acknowledged at this urgency or a graver one.
+    [[nodiscard]] bool acknowledged(const RedSign& sign) const;
+
+signals:
+    void findingsChanged(const std::vector<rhizograph::FindingKey>& keys);
+    void assessed(); ///< assessment() is new; panel, rail and figures repaint
+    void acknowledgementsChanged();
+    void planChanged();
+    void saved();                           ///< everything handed over so far is on disk
+    void saveFailed(const QString& reason); ///< kept in memory; the strip says so and offers a way out
+
+private:
+    friend class ChangeCommand;
+    void apply(const std::vector<FindingChange>& changes);
+    void reassess();
+
+    Knowledge knowledge_;
+    Start start_;
+    Exam exam_;
+    Assessment assessment_;
+    QUndoStack undo_;
+    RecordThread* record_;
+};
+
+} // namespace rhizograph::app
