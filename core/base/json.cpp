@@ -32,35 +32,42 @@ class StrictBuilder : public nlohmann::json_sax<json> {
 public:
     StrictBuilder(json& root, int depthLimit) : dom_(root, false), depthLimit_(depthLimit) {}
 
-    bool null() override { return dom_.null(); }
-    bool boolean(bool value) override { return dom_.boolean(value); }
-    bool number_integer(number_integer_t value) override { return dom_.number_integer(value); }
-    bool number_unsigned(number_unsigned_t value) override { return dom_.number_unsigned(value); }
+    bool null() override { return element() && dom_.null(); }
+    bool boolean(bool value) override { return element() && dom_.boolean(value); }
+    bool number_integer(number_integer_t value) override { return element() && dom_.number_integer(value); }
+    bool number_unsigned(number_unsigned_t value) override {
+        return element() && dom_.number_unsigned(value);
+    }
     bool number_float(number_float_t value, const string_t& text) override {
+        element();
         if (!std::isfinite(value)) return stop("number out of range: " + text.substr(0, 40));
         return dom_.number_float(value, text);
     }
-    bool string(string_t& value) override { return dom_.string(value); }
-    bool binary(binary_t& value) override { return dom_.binary(value); }
+    bool string(string_t& value) override { return element() && dom_.string(value); }
+    bool binary(binary_t& value) override { return element() && dom_.binary(value); }
     bool start_object(std::size_t size) override {
-        keys_.emplace_back();
-        return deeper() && dom_.start_object(size);
+        return element() && deeper(false) && dom_.start_object(size);
     }
     bool key(string_t& name) override {
-        if (!keys_.back().insert(name).second) return stop("duplicate key \"" + name.substr(0, 80) + "\"");
+        Level& level = levels_.back();
+        level.key = name;
+        if (!level.keys.insert(name).second)
+            duplicates_.emplace_back(place(), "the key \"" + name.substr(0, 80) + "\" stands twice");
         return dom_.key(name);
     }
     bool end_object() override {
-        keys_.pop_back();
-        --depth_;
+        levels_.pop_back();
         return dom_.end_object();
     }
-    bool start_array(std::size_t size) override { return deeper() && dom_.start_array(size); }
+    bool start_array(std::size_t size) override {
+        return element() && deeper(true) && dom_.start_array(size);
+    }
     bool end_array() override {
-        --depth_;
+        levels_.pop_back();
         return dom_.end_array();
     }
-    bool parse_error(std::size_t position, const std::string&, const nlohmann::detail::exception& error) override {
+    bool parse_error(std::size_t position, const std::string&,
+                     const nlohmann::detail::exception& error) override {
         position_ = position;
         reason_ = readable(error.what());
         return false;
@@ -68,9 +75,36 @@ public:
 
     [[nodiscard]] const std::string& reason() const { return reason_; }
     [[nodiscard]] std::size_t position() const { return position_; }
+    /// Where the builder stands, as "/findings/3/value".
+    [[nodiscard]] std::string place() const {
+        std::string out;
+        for (const Level& level : levels_)
+            out += level.isArray ? fmt::format("/{}", level.count - 1) : "/" + level.key;
+        return out;
+    }
+    /// Place and reason of every key that stands twice in its object.
+    [[nodiscard]] const std::vector<std::pair<std::string, std::string>>& duplicates() const {
+        return duplicates_;
+    }
 
 private:
-    bool deeper() { return ++depth_ <= depthLimit_ || stop("nested too deeply"); }
+    /// An object or list that is still open.
+    struct Level {
+        bool isArray = false;
+        std::size_t count = 0;      ///< elements of a list begun so far
+        std::string key;            ///< the member of an object being read
+        std::set<std::string> keys; ///< members of an object seen so far
+    };
+
+    bool element() {
+        if (!levels_.empty()) ++levels_.back().count;
+        return true;
+    }
+    bool deeper(bool isArray) {
+        if (static_cast<int>(levels_.size()) >= depthLimit_) return stop("nested too deeply");
+        levels_.emplace_back().isArray = isArray;
+        return true;
+    }
     bool stop(std::string reason) {
         reason_ = std::move(reason);
         return false;
@@ -88,10 +122,10 @@ private:
 
     nlohmann::detail::json_sax_dom_parser<json> dom_;
     int depthLimit_;
-    int depth_ = 0;
     std::size_t position_ = 0;
     std::string reason_;
-    std::vector<std::set<std::string>> keys_;
+    std::vector<Level> levels_;
+    std::vector<std::pair<std::string, std::string>> duplicates_;
 };
 
 } // namespace
@@ -99,13 +133,15 @@ private:
 Result<std::string> readTextFile(const fs::path& path, const JsonLimits& limits) {
     std::error_code error;
     const auto status = fs::status(path, error);
-    if (error || !fs::exists(status)) return Problem{path.string(), "", "no such file, or it cannot be reached"};
+    if (error || !fs::exists(status))
+        return Problem{path.string(), "", "no such file, or it cannot be reached"};
     if (fs::is_directory(status)) return Problem{path.string(), "", "is a directory, not a file"};
     if (!fs::is_regular_file(status)) return Problem{path.string(), "", "is not a regular file"};
     const auto size = fs::file_size(path, error);
     if (error) return Problem{path.string(), "", "its size cannot be read: " + error.message()};
     if (size > limits.bytes)
-        return Problem{path.string(), "", fmt::format("is {} bytes, more than the limit of {}", size, limits.bytes)};
+        return Problem{path.string(), "",
+                       fmt::format("is {} bytes, more than the limit of {}", size, limits.bytes)};
     std::ifstream in(path, std::ios::binary);
     if (!in) return Problem{path.string(), "", "cannot be read (permission or device)"};
     std::string text(static_cast<std::size_t>(size), '\0');
@@ -117,13 +153,24 @@ Result<std::string> readTextFile(const fs::path& path, const JsonLimits& limits)
 
 Result<json> parseJson(std::string_view text, const std::string& file, const JsonLimits& limits) {
     if (text.size() > limits.bytes)
-        return Problem{file, "", fmt::format("is {} bytes, more than the limit of {}", text.size(), limits.bytes)};
+        return Problem{file, "",
+                       fmt::format("is {} bytes, more than the limit of {}", text.size(), limits.bytes)};
     if (text.find_first_not_of(" \t\r\n") == std::string_view::npos) return Problem{file, "", "is empty"};
+    if (text.substr(0, 3) == "\xEF\xBB\xBF")
+        return Problem{file, "line 1, column 1",
+                       "begins with a byte order mark; save it as UTF-8 without one"};
     json root;
     StrictBuilder builder(root, limits.depth);
     if (!json::sax_parse(text, &builder)) {
-        const std::string place = builder.position() > 0 ? lineColumn(text, builder.position()) : "";
+        const std::string place =
+            builder.position() > 0 ? lineColumn(text, builder.position()) : builder.place();
         return Problem{file, place, builder.reason()};
+    }
+    if (!builder.duplicates().empty()) {
+        Problems problems;
+        for (const auto& [place, reason] : builder.duplicates())
+            problems.push_back({file, place, reason});
+        return problems;
     }
     return root;
 }
@@ -150,8 +197,10 @@ void JsonNode::fail(const std::string& reason) const {
 
 JsonNode JsonNode::at(const std::string& key) const {
     if (auto member = find(key)) return *member;
-    if (value_->is_object()) fail("\"" + key + "\" is missing");
-    else fail("should be an object with \"" + key + "\"");
+    if (value_->is_object())
+        fail("\"" + key + "\" is missing");
+    else
+        fail("should be an object with \"" + key + "\"");
     return {emptyValue(), file_, *problems_, place_ + "/" + key};
 }
 
@@ -162,7 +211,9 @@ std::optional<JsonNode> JsonNode::find(const std::string& key) const {
     return JsonNode{*found, file_, *problems_, place_ + "/" + key};
 }
 
-bool JsonNode::has(const std::string& key) const { return value_->is_object() && value_->contains(key); }
+bool JsonNode::has(const std::string& key) const {
+    return value_->is_object() && value_->contains(key);
+}
 
 std::vector<JsonNode> JsonNode::items() const {
     std::vector<JsonNode> out;

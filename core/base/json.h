@@ -20,15 +20,18 @@ struct JsonLimits {
 /// Reads a whole regular file. Refuses directories, unreadable files and files over the limit.
 Result<std::string> readTextFile(const std::filesystem::path& path, const JsonLimits& limits = {});
 
-/// Parses strict JSON: UTF-8 checked, duplicate keys, too deep nesting and trailing text refused, the place
-/// given as line and column. NaN and infinities are not JSON and are refused; numbers beyond the range of a double too.
-Result<nlohmann::json> parseJson(std::string_view text, const std::string& file, const JsonLimits& limits = {});
+/// Parses strict JSON: UTF-8 without a byte order mark, no duplicate keys, no too deep nesting, no trailing
+/// text. The place is given as line and column where the text is no JSON, else as a path. NaN and infinities
+/// are not JSON and are refused; numbers beyond the range of a double too.
+Result<nlohmann::json> parseJson(std::string_view text, const std::string& file,
+                                 const JsonLimits& limits = {});
 
 /// readTextFile, then parseJson.
 Result<nlohmann::json> readJsonFile(const std::filesystem::path& path, const JsonLimits& limits = {});
 
 /// A cursor over parsed JSON that collects every problem with its place instead of stopping at the first.
-/// Asking for a missing or mistyped member records a problem and yields an empty value, so readers stay linear.
+/// Asking for a missing or mistyped member records a problem and yields an empty value, so readers stay
+/// linear.
 class JsonNode {
 public:
     JsonNode(const nlohmann::json& value, std::string file, Problems& problems, std::string place = "");
@@ -36,7 +39,7 @@ public:
     [[nodiscard]] JsonNode at(const std::string& key) const;                  ///< required member
     [[nodiscard]] std::optional<JsonNode> find(const std::string& key) const; ///< optional member
     [[nodiscard]] bool has(const std::string& key) const;
-    [[nodiscard]] std::vector<JsonNode> items() const;                        ///< elements of an array
+    [[nodiscard]] std::vector<JsonNode> items() const; ///< elements of an array
     [[nodiscard]] std::vector<std::pair<std::string, JsonNode>> members() const;
 
     [[nodiscard]] std::string string() const;
