@@ -1,0 +1,74 @@
+#pragma once
+
+#include "exam/exam.h"
+#include "reasoning/grid.h"
+
+#include <memory>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace rhizograph {
+
+/// What a factor needs to know of the exam besides its own readings.
+struct Setting {
+    int ageBand = 1;
+    std::array<bool, 2> unreliable{false, false}; ///< left, right: grades of this side count less
+    bool operator==(const Setting&) const = default;
+};
+
+/// One reading of a factor: the findings it is made from and how many values it has.
+struct Slot {
+    std::vector<FindingKey> keys;
+    std::size_t values = 0;
+};
+
+/// The hidden levels a factor depends on besides the block.
+struct Depends {
+    bool motor = false, sensory = false, irritable = false;
+};
+
+constexpr int kUnread = -1;
+
+/// A factor of the likelihood: findings that read one hidden quantity. Factors are independent given the
+/// hypothesis. A factor first boils a hypothesis down to a few features; hypotheses with equal features share
+/// one evaluation.
+class Factor {
+public:
+    Factor(std::vector<Slot> slots, Depends depends) : slots_(std::move(slots)), depends_(depends) {}
+    virtual ~Factor() = default;
+    Factor(const Factor&) = delete;
+    Factor& operator=(const Factor&) = delete;
+
+    [[nodiscard]] const std::vector<Slot>& slots() const { return slots_; }
+    [[nodiscard]] const Depends& depends() const { return depends_; }
+
+    /// Value of a slot in this exam, or kUnread when it was not examined or not testable.
+    [[nodiscard]] virtual int read(std::size_t slot, const Exam& exam) const = 0;
+    /// The numbers of the hypothesis that the probability depends on, always the same count.
+    [[nodiscard]] virtual std::vector<double> features(const Hypothesis& hypothesis) const = 0;
+    /// P(values | features), mixed with noise; slots that are kUnread are summed out.
+    [[nodiscard]] virtual double probability(std::span<const double> features, std::span<const int> values,
+                                             const Setting& setting) const = 0;
+
+private:
+    std::vector<Slot> slots_;
+    Depends depends_;
+};
+
+using Factors = std::vector<std::unique_ptr<const Factor>>;
+
+/// A token's position on the scale, or for numbers the bin it falls into; kUnread for anything else.
+[[nodiscard]] int readSlot(const Exam& exam, const FindingKey& key, const Scale& scale,
+                           const std::vector<double>& bins);
+/// (1 - eps) model + eps spread evenly over the joint values.
+[[nodiscard]] double mixed(double model, double epsilon, double jointValues);
+
+/// Strength, walking tests, felt weakness, counts, wasting, girths, gait pattern.
+Factors makeLossFactors(const Model& model, const Grid& grid, const Catalogue& catalogue);
+/// Regions (touch and pin), reflexes, deep sensation, drawings.
+Factors makeSenseFactors(const Model& model, const Grid& grid, const Catalogue& catalogue);
+/// Tables, shared symptoms, rash.
+Factors makeSiteFactors(const Model& model, const Grid& grid, const Catalogue& catalogue);
+
+} // namespace rhizograph

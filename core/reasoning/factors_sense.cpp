@@ -1,0 +1,268 @@
+#include "reasoning/discretized.h"
+#include "reasoning/factor.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace rhizograph {
+namespace {
+
+constexpr std::array<Side, 2> kSides{Side::left, Side::right};
+
+/// Touch and pin of one region on one side: two readings of one hidden state.
+class RegionFactor : public Factor {
+public:
+    RegionFactor(const Model& model, const Grid& grid, std::vector<const Item*> items, Side side, std::size_t target)
+        : Factor(slotsOf(items, side), {.sensory = true}), region_(model.region), grid_(grid), side_(sideIndex(side)),
+          target_(target), epsilon_(model.epsilon.at("region")), items_(std::move(items)) {}
+
+    [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
+        return readSlot(exam, slots()[slot].keys.front(), items_[slot]->scale, {});
+    }
+
+    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
+        return {grid_.regionLoss(h.block, side_, target_, h.sensory)};
+    }
+
+    [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
+                                     const Setting&) const override {
+        const double affected = region_.affected(features[0]);
+        const double sensitised = affected * region_.sensitisedShare;
+        const double along = std::clamp(
+            (features[0] - region_.completeFrom) / (region_.completeTo - region_.completeFrom), 0.0, 1.0);
+        const double share = region_.completeAtFrom + (region_.completeAtTo - region_.completeAtFrom) * along;
+        const double complete = (affected - sensitised) * share;
+        const std::array<double, 4> state{1 - affected, affected - sensitised - complete, complete, sensitised};
+        double sum = 0;
+        double joint = 1;
+        for (std::size_t z = 0; z < 4; ++z) {
+            double p = state[z];
+            for (std::size_t slot = 0; slot < values.size(); ++slot)
+                if (values[slot] != kUnread) p *= region_.readings[slot][z][static_cast<std::size_t>(values[slot])];
+            sum += p;
+        }
+        for (std::size_t slot = 0; slot < values.size(); ++slot)
+            if (values[slot] != kUnread) joint *= static_cast<double>(slots()[slot].values);
+        return mixed(sum, epsilon_, joint);
+    }
+
+private:
+    static std::vector<Slot> slotsOf(const std::vector<const Item*>& items, Side side) {
+        std::vector<Slot> slots;
+        for (const Item* item : items)
+            slots.push_back({{{item->id, side}}, item->scale.values.size()});
+        return slots;
+    }
+
+    const RegionModel& region_;
+    const Grid& grid_;
+    std::size_t side_;
+    std::size_t target_;
+    double epsilon_;
+    std::vector<const Item*> items_;
+};
+
+/// One reflex on both sides, with a baseline of this person shared by both.
+class ReflexFactor : public Factor {
+public:
+    ReflexFactor(const Model& model, const Grid& grid, const Item& item, std::size_t target, const AgeRows& baseline,
+                double umnWeight)
+        : Factor({{{{item.id, Side::left}}, item.scale.values.size()}, {{{item.id, Side::right}}, item.scale.values.size()}},
+                {.motor = true, .sensory = true}),
+          model_(model), grid_(grid), scale_(item.scale), target_(target), baseline_(baseline), umnWeight_(umnWeight),
+          epsilon_(model.epsilon.at("reflex")) {
+        for (std::size_t i = 0; i < item.scale.values.size(); ++i)
+            grades_.push_back(static_cast<double>(i));
+    }
+
+    [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
+        return readSlot(exam, slots()[slot].keys.front(), scale_, {});
+    }
+
+    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
+        const Block& block = grid_.blocks()[h.block];
+        const double m = model_.motorLevels[h.motor];
+        std::vector<double> out;
+        for (std::size_t side = 0; side < 2; ++side) {
+            out.push_back(grid_.reflexLoss(h.block, side, target_, h.motor, h.sensory));
+            out.push_back(model_.reflex.umnGain * umnWeight_ * block.variant->umn * block.scale[side] * (0.5 + 0.5 * m));
+        }
+        return out;
+    }
+
+    [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
+                                     const Setting& setting) const override {
+        const Row& baseline = baseline_[static_cast<std::size_t>(setting.ageBand)];
+        double sum = 0;
+        for (std::size_t b = 0; b < baseline.size(); ++b) {
+            double p = baseline[b];
+            for (std::size_t side = 0; side < 2; ++side)
+                if (values[side] != kUnread)
+                    p *= reading(static_cast<double>(b), features[side * 2], features[side * 2 + 1],
+                                 static_cast<std::size_t>(values[side]));
+            sum += p;
+        }
+        double joint = 1;
+        for (const int value : values)
+            if (value != kUnread) joint *= static_cast<double>(grades_.size());
+        return mixed(sum, epsilon_, joint);
+    }
+
+private:
+    [[nodiscard]] double reading(double baseline, double loss, double gain, std::size_t value) const {
+        const ReflexModel& reflex = model_.reflex;
+        const double drop = reflex.dropGain * std::max(0.0, (loss - reflex.deadZone) / (1 - reflex.deadZone));
+        const double expected = std::clamp(baseline - drop + gain, 0.0, 4.0);
+        const double sd = reflex.sdQuiet + (reflex.sdLost - reflex.sdQuiet) * std::min(1.0, std::abs(baseline - expected));
+        return gradeMass(grades_, value, expected, sd);
+    }
+
+    const Model& model_;
+    const Grid& grid_;
+    Scale scale_;
+    std::size_t target_;
+    const AgeRows& baseline_;
+    double umnWeight_;
+    double epsilon_;
+    std::vector<double> grades_;
+};
+
+/// Vibration or joint position at one place on one side.
+class DeepFactor : public Factor {
+public:
+    DeepFactor(const Model& model, const Grid& grid, const DeepModel& deep, const Item& item, Side side)
+        : Factor({{{{deep.item, side}}, deep.high.size()}}, {.sensory = true}), model_(model), grid_(grid), deep_(deep),
+          scale_(item.scale), side_(sideIndex(side)), epsilon_(model.epsilon.at("deep")) {}
+
+    [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
+        return readSlot(exam, slots()[slot].keys.front(), scale_, {});
+    }
+
+    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
+        const double severity = model_.sensoryLevels[h.sensory];
+        const Grid::Parts parts = grid_.regionParts(h.block, side_, deep_.target, severity);
+        const Block& block = grid_.blocks()[h.block];
+        const double umn = block.variant->umn * block.scale[side_] * severity;
+        return {1 - (1 - deep_.rootWeight * parts.fibre) * (1 - deep_.umnWeight * umn) *
+                        (1 - deep_.lengthWeight * parts.length)};
+    }
+
+    [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
+                                     const Setting& setting) const override {
+        if (values[0] == kUnread) return 1;
+        const auto value = static_cast<std::size_t>(values[0]);
+        const Row& base = deep_.base[static_cast<std::size_t>(setting.ageBand)];
+        return mixed((1 - features[0]) * base[value] + features[0] * deep_.high[value], epsilon_,
+                     static_cast<double>(deep_.high.size()));
+    }
+
+private:
+    const Model& model_;
+    const Grid& grid_;
+    const DeepModel& deep_;
+    Scale scale_;
+    std::size_t side_;
+    double epsilon_;
+};
+
+/// What the patient marked on one region of one side.
+class DrawnFactor : public Factor {
+public:
+    DrawnFactor(const Model& model, const Grid& grid, const Item& item, Side side, std::size_t target)
+        : Factor({{{{item.id, side}}, item.scale.values.size()}}, {.sensory = true, .irritable = true}), model_(model),
+          grid_(grid), scale_(item.scale), side_(sideIndex(side)), target_(target), epsilon_(model.epsilon.at("drawn")) {
+        const auto base = model.drawn.base.find(item.region);
+        base_ = base == model.drawn.base.end() ? model.drawn.baseDefault : base->second;
+        const auto gain = model.drawn.irritableGain.find(item.region);
+        gain_ = gain == model.drawn.irritableGain.end() ? 0 : gain->second;
+    }
+
+    [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
+        return readSlot(exam, slots()[slot].keys.front(), scale_, {});
+    }
+
+    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
+        const double loss = grid_.fullRegionLoss(h.block, side_, target_);
+        const DrawnModel& drawn = model_.drawn;
+        double marked = base_ + (drawn.markMax - base_) * drawn.blur(loss) * drawn.visible;
+        if (h.irritable == 1 && irritableLesion(h.block)) marked = std::max(marked, gain_);
+        return {marked, model_.sensoryLevels[h.sensory] > 0 ? loss : 0};
+    }
+
+    [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
+                                     const Setting&) const override {
+        if (values[0] == kUnread) return 1;
+        double p = 1 - features[0];
+        if (values[0] > 0) {
+            const auto mark = static_cast<std::size_t>(values[0] - 1);
+            const DrawnModel& drawn = model_.drawn;
+            p = features[0] * ((1 - features[1]) * drawn.splitQuiet[mark] + features[1] * drawn.splitLost[mark]);
+        }
+        return mixed(p, epsilon_, static_cast<double>(slots()[0].values));
+    }
+
+private:
+    [[nodiscard]] bool irritableLesion(std::size_t b) const {
+        const Block& block = grid_.blocks()[b];
+        if (block.scale[side_] <= 0) return false;
+        return std::any_of(block.variant->lesions.begin(), block.variant->lesions.end(), [&](const auto& lesion) {
+            const auto& roots = model_.drawn.irritableRoots;
+            return std::find(roots.begin(), roots.end(), lesion.first) != roots.end();
+        });
+    }
+
+    const Model& model_;
+    const Grid& grid_;
+    Scale scale_;
+    std::size_t side_;
+    std::size_t target_;
+    double epsilon_;
+    double base_ = 0;
+    double gain_ = 0;
+};
+
+/// Whether another factor already reads this item.
+bool shared(const Model& model, const ItemId& item) {
+    for (const SharedModel& shared : model.shared)
+        for (const SharedReading& reading : shared.readings)
+            if (reading.item == item) return true;
+    return false;
+}
+
+} // namespace
+
+Factors makeSenseFactors(const Model& model, const Grid& grid, const Catalogue& catalogue) {
+    Factors factors;
+    const auto& targets = model.anatomy.targets();
+    for (std::size_t t = 0; t < targets.size(); ++t) {
+        if (targets[t].kind != TargetKind::region) continue;
+        std::vector<const Item*> items;
+        for (const std::string& prefix : model.region.prefixes)
+            if (const Item* item = catalogue.find(prefix + "." + targets[t].name)) items.push_back(item);
+        if (items.size() == model.region.prefixes.size())
+            for (const Side side : kSides)
+                factors.push_back(std::make_unique<RegionFactor>(model, grid, items, side, t));
+    }
+    for (const auto& [reflex, baseline] : model.reflex.baseline) {
+        const Item* item = catalogue.find(model.reflex.prefix + reflex);
+        if (item == nullptr) continue;
+        const auto umn = model.reflex.umnTargets.find(reflex);
+        factors.push_back(std::make_unique<ReflexFactor>(model, grid, *item,
+                                                       model.anatomy.target(TargetKind::reflex, reflex), baseline,
+                                                       umn == model.reflex.umnTargets.end() ? 0 : umn->second));
+    }
+    for (const DeepModel& deep : model.deep)
+        if (const Item* item = catalogue.find(deep.item))
+            for (const Side side : kSides)
+                factors.push_back(std::make_unique<DeepFactor>(model, grid, deep, *item, side));
+    for (const Item& item : catalogue.items()) {
+        if (!item.id.text().starts_with(model.drawn.prefix) || shared(model, item.id)) continue;
+        const std::size_t target = model.anatomy.target(TargetKind::region, item.region);
+        if (target == targets.size()) continue;
+        for (const Side side : kSides)
+            factors.push_back(std::make_unique<DrawnFactor>(model, grid, item, side, target));
+    }
+    return factors;
+}
+
+} // namespace rhizograph

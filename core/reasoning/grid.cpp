@@ -1,0 +1,172 @@
+#include "reasoning/grid.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace rhizograph {
+namespace {
+
+constexpr double kImpossible = -std::numeric_limits<double>::infinity();
+
+std::array<double, 2> scaleOf(Side side, int asymmetry, double minor) {
+    if (side == Side::left) return {1, 0};
+    if (side == Side::right) return {0, 1};
+    if (side == Side::none) return {0, 0};
+    if (asymmetry == 1) return {1, minor};
+    if (asymmetry == 2) return {minor, 1};
+    return {1, 1};
+}
+
+double totalWeight(const SiteModel& site) {
+    double sum = 0;
+    for (const Variant& variant : site.variants)
+        sum += variant.weight;
+    return sum;
+}
+
+} // namespace
+
+Grid::Grid(const Model& model) : model_(&model) {
+    makeBlocks();
+    workOutLosses();
+}
+
+void Grid::makeBlocks() {
+    double sum = 0;
+    for (const SiteModel& site : model_->sites)
+        for (const auto& [side, weight] : site.sides)
+            sum += weight;
+    for (std::size_t s = 0; s < model_->sites.size(); ++s) {
+        const SiteModel& site = model_->sites[s];
+        const double variants = totalWeight(site);
+        for (const auto& [side, weight] : site.sides) {
+            siteSides_.push_back({s, side, weight / sum});
+            for (const Variant& variant : site.variants) {
+                const int last = side == Side::both && site.equal < 1 ? 2 : 0;
+                for (int asymmetry = 0; asymmetry <= last; ++asymmetry) {
+                    const double share = side != Side::both ? 1 : asymmetry == 0 ? site.equal : (1 - site.equal) / 2;
+                    if (share <= 0 || variant.weight <= 0) continue;
+                    blocks_.push_back({siteSides_.size() - 1, s, side, &variant, scaleOf(side, asymmetry, site.minor),
+                                       asymmetry, weight / sum * variant.weight / variants * share});
+                }
+            }
+        }
+    }
+}
+
+std::vector<double> Grid::logPrior(std::optional<int> age) const {
+    std::vector<double> out(hypotheses(), kImpossible);
+    for (std::size_t b = 0; b < blocks_.size(); ++b) {
+        const SiteModel& site = model_->sites[blocks_[b].site];
+        double weight = blocks_[b].weight;
+        if (site.age && age) weight *= *age >= site.age->from ? site.age->above : site.age->below;
+        std::size_t h = b * motorLevels() * sensoryLevels() * 2;
+        for (std::size_t m = 0; m < motorLevels(); ++m)
+            for (std::size_t s = 0; s < sensoryLevels(); ++s)
+                for (const double i : {1 - site.hidden.irritable, site.hidden.irritable}) {
+                    const double p = weight * site.hidden.motor[m] * site.hidden.sensoryGivenMotor[m][s] * i;
+                    if (p > 0) out[h] = std::log(p);
+                    ++h;
+                }
+    }
+    return out;
+}
+
+double Grid::fibre(const Block& block, std::size_t side, const Target& target, double severity) const {
+    const double k = block.scale[side];
+    if (k <= 0 || severity <= 0) return 0;
+    double loss = 0;
+    for (const Bundle& bundle : target.supply) {
+        double kept = 1;
+        for (const auto& [node, factor] : block.variant->lesions)
+            if (std::find(bundle.path.begin(), bundle.path.end(), node) != bundle.path.end())
+                kept *= 1 - factor * k * severity;
+        loss += bundle.share * (1 - kept);
+    }
+    return loss;
+}
+
+double Grid::length(const Block& block, std::size_t side, const Target& target, double severity) const {
+    const double factor = block.variant->length * block.scale[side];
+    if (factor <= 0) return 0;
+    const double reached = (target.distance - (1 - model_->lengthReach * severity)) / model_->lengthRamp;
+    return severity * std::clamp(reached, 0.0, 1.0) * factor;
+}
+
+Grid::Parts Grid::regionParts(std::size_t b, std::size_t side, std::size_t target, double severity) const {
+    const Block& block = blocks_[b];
+    const Target& region = model_->anatomy.targets()[target];
+    Parts parts;
+    parts.fibre = fibre(block, side, region, severity);
+    parts.length = length(block, side, region, severity);
+    const auto trunk = model_->umnTrunk.find(region.name);
+    const double weight = model_->umnSensoryWeight * (trunk == model_->umnTrunk.end() ? 1 : trunk->second);
+    parts.umn = block.variant->umn * block.scale[side] * severity * weight;
+    return parts;
+}
+
+void Grid::workOutLosses() {
+    const auto& targets = model_->anatomy.targets();
+    const std::size_t count = blocks_.size() * 2 * targets.size();
+    movement_.assign(count * motorLevels(), 0);
+    region_.assign(count * sensoryLevels(), 0);
+    fullRegion_.assign(count, 0);
+    reflex_.assign(count * motorLevels() * sensoryLevels(), 0);
+    const double a = model_->reflex.motorSeverity;
+    const double c = model_->reflex.sensorySeverity;
+    for (std::size_t b = 0; b < blocks_.size(); ++b) {
+        const Block& block = blocks_[b];
+        for (std::size_t side = 0; side < 2; ++side) {
+            if (block.scale[side] <= 0) continue;
+            for (std::size_t t = 0; t < targets.size(); ++t) {
+                const Target& target = targets[t];
+                const std::size_t at = (b * 2 + side) * targets.size() + t;
+                if (target.kind == TargetKind::movement) {
+                    for (std::size_t m = 0; m < motorLevels(); ++m) {
+                        const double x = model_->motorLevels[m];
+                        const double umn = block.variant->umn * block.scale[side] * x *
+                                           (target.pyramidal + (1 - target.pyramidal) * x * x);
+                        movement_[at * motorLevels() + m] = 1 - (1 - fibre(block, side, target, x)) *
+                                                                    (1 - length(block, side, target, x)) * (1 - umn);
+                    }
+                } else if (target.kind == TargetKind::region) {
+                    for (std::size_t s = 0; s < sensoryLevels(); ++s) {
+                        const Parts p = regionParts(b, side, t, model_->sensoryLevels[s]);
+                        region_[at * sensoryLevels() + s] = 1 - (1 - p.fibre) * (1 - p.length) * (1 - p.umn);
+                    }
+                    const Parts full = regionParts(b, side, t, 1);
+                    fullRegion_[at] = 1 - (1 - full.fibre) * (1 - full.length);
+                } else {
+                    for (std::size_t m = 0; m < motorLevels(); ++m)
+                        for (std::size_t s = 0; s < sensoryLevels(); ++s) {
+                            const double r = 1 - (1 - a * model_->motorLevels[m]) * (1 - c * model_->sensoryLevels[s]) *
+                                                     (1 - block.variant->areflexia);
+                            reflex_[(at * motorLevels() + m) * sensoryLevels() + s] =
+                                1 - (1 - fibre(block, side, target, r)) * (1 - length(block, side, target, r));
+                        }
+                }
+            }
+        }
+    }
+}
+
+double Grid::movementLoss(std::size_t block, std::size_t side, std::size_t target, std::size_t motor) const {
+    return movement_[((block * 2 + side) * model_->anatomy.targets().size() + target) * motorLevels() + motor];
+}
+
+double Grid::regionLoss(std::size_t block, std::size_t side, std::size_t target, std::size_t sensory) const {
+    return region_[((block * 2 + side) * model_->anatomy.targets().size() + target) * sensoryLevels() + sensory];
+}
+
+double Grid::fullRegionLoss(std::size_t block, std::size_t side, std::size_t target) const {
+    return fullRegion_[(block * 2 + side) * model_->anatomy.targets().size() + target];
+}
+
+double Grid::reflexLoss(std::size_t block, std::size_t side, std::size_t target, std::size_t motor,
+                        std::size_t sensory) const {
+    const std::size_t at = (block * 2 + side) * model_->anatomy.targets().size() + target;
+    return reflex_[(at * motorLevels() + motor) * sensoryLevels() + sensory];
+}
+
+} // namespace rhizograph

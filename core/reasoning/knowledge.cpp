@@ -1,0 +1,69 @@
+#include "reasoning/knowledge.h"
+
+#include "base/json.h"
+#include "reasoning/localizer.h"
+
+#include <algorithm>
+#include <array>
+#include <sodium.h>
+
+namespace rhizograph {
+namespace {
+
+constexpr std::size_t kNextTests = 5;
+
+/// Hash over names and contents of all knowledge files, in the order of their names.
+Result<std::string> versionOf(const std::filesystem::path& directory) {
+    std::error_code error;
+    std::vector<std::filesystem::path> files;
+    for (const auto& entry : std::filesystem::directory_iterator(directory, error))
+        if (entry.path().extension() == ".json") files.push_back(entry.path());
+    if (error) return Problem{directory.string(), "", "cannot be listed: " + error.message()};
+    std::sort(files.begin(), files.end());
+    crypto_generichash_state state;
+    crypto_generichash_init(&state, nullptr, 0, 16);
+    for (const auto& file : files) {
+        auto text = readTextFile(file);
+        if (!text) return text.problems();
+        const std::string name = file.filename().string() + '\n';
+        crypto_generichash_update(&state, reinterpret_cast<const unsigned char*>(name.data()), name.size());
+        crypto_generichash_update(&state, reinterpret_cast<const unsigned char*>(text->data()), text->size());
+    }
+    std::array<unsigned char, 16> hash{};
+    crypto_generichash_final(&state, hash.data(), hash.size());
+    std::array<char, 33> hex{};
+    sodium_bin2hex(hex.data(), hex.size(), hash.data(), hash.size());
+    return std::string{hex.data()};
+}
+
+} // namespace
+
+Result<Knowledge> Knowledge::load(const std::filesystem::path& directory) {
+    Knowledge knowledge;
+    auto catalogue = loadCatalogue(directory / "catalogue.json");
+    if (!catalogue) return catalogue.problems();
+    knowledge.catalogue_ = std::make_shared<const Catalogue>(std::move(catalogue).value());
+    auto localizer = Localizer::load(directory, *knowledge.catalogue_);
+    if (!localizer) return localizer.problems();
+    knowledge.localizer_ = *localizer;
+    auto version = versionOf(directory);
+    if (!version) return version.problems();
+    knowledge.version_ = *version;
+    return knowledge;
+}
+
+std::string Knowledge::siteLabel(const SiteId& site) const {
+    const std::string* label = localizer_->label(site);
+    return label == nullptr ? site.text() : *label;
+}
+
+Assessment assess(const Exam& exam, const Knowledge& knowledge, const Exam* previous) {
+    static_cast<void>(previous);
+    Assessment assessment;
+    assessment.knowledgeVersion = knowledge.version();
+    knowledge.localizer().localize(exam, assessment);
+    assessment.nextTests = knowledge.localizer().nextTests(exam, kNextTests);
+    return assessment;
+}
+
+} // namespace rhizograph

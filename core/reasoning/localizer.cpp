@@ -1,0 +1,223 @@
+#include "reasoning/localizer.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace rhizograph {
+namespace {
+
+constexpr double kReported = 0.01;     ///< sites below this are not listed
+constexpr double kReasonFloor = 0.1;   ///< decibans below which a finding is no reason
+constexpr double kOddsLimit = 1e-12;   ///< keeps log odds finite
+
+double logOdds(double p) {
+    const double bounded = std::clamp(p, kOddsLimit, 1 - kOddsLimit);
+    return std::log10(bounded / (1 - bounded));
+}
+
+} // namespace
+
+Result<std::shared_ptr<const Localizer>> Localizer::load(const std::filesystem::path& directory,
+                                                         const Catalogue& catalogue) {
+    auto model = loadModel(directory, catalogue);
+    if (!model) return model.problems();
+    return std::make_shared<const Localizer>(std::move(model).value(), catalogue);
+}
+
+Localizer::Localizer(Model model, const Catalogue& catalogue)
+    : engine_(std::move(model), catalogue), catalogue_(&catalogue) {
+    const auto& siteSides = engine_.grid().siteSides();
+    for (std::size_t i = 0; i < siteSides.size(); ++i) {
+        const SiteModel& site = engine_.model().sites[siteSides[i].site];
+        const bool own = site.reportAs == site.id;
+        const Side side = own ? siteSides[i].side : Side::none;
+        auto found = std::find_if(reported_.begin(), reported_.end(), [&](const Reported& r) {
+            return r.site == site.reportAs && r.side == side;
+        });
+        if (found == reported_.end()) {
+            reported_.push_back({site.reportAs, side, {}});
+            found = reported_.end() - 1;
+        }
+        found->parts.push_back(i);
+    }
+}
+
+double Localizer::sum(const std::vector<double>& siteSides, const Reported& reported) const {
+    return std::accumulate(reported.parts.begin(), reported.parts.end(), 0.0,
+                           [&](double so, std::size_t part) { return so + siteSides[part]; });
+}
+
+Support Localizer::support(double probability) const {
+    const Model& model = engine_.model();
+    if (probability >= model.supportStrong) return Support::strong;
+    if (probability >= model.supportModerate) return Support::moderate;
+    return probability >= model.supportWeak ? Support::weak : Support::none;
+}
+
+std::vector<Localizer::SiteProbability> Localizer::posterior(const Exam& exam) const {
+    const Posterior posterior{engine_, exam};
+    std::vector<SiteProbability> out;
+    for (const Reported& reported : reported_)
+        out.push_back({reported.site, reported.side, sum(posterior.siteSides(), reported)});
+    return out;
+}
+
+void Localizer::localize(const Exam& exam, Assessment& assessment) const {
+    const Posterior posterior{engine_, exam};
+    assessment.nothingKnown = posterior.readFactors().empty();
+    std::vector<std::size_t> order(reported_.size());
+    std::iota(order.begin(), order.end(), 0U);
+    std::vector<double> probability;
+    for (const Reported& reported : reported_)
+        probability.push_back(sum(posterior.siteSides(), reported));
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return probability[a] > probability[b]; });
+    std::vector<std::size_t> listed;
+    for (const std::size_t index : order) {
+        if (probability[index] < kReported) break;
+        assessment.localization.push_back({reported_[index].site, reported_[index].side, probability[index],
+                                           support(probability[index]), {}, {}});
+        listed.push_back(index);
+    }
+    addReasons(posterior, exam, assessment.localization, listed);
+    if (listed.empty()) return;
+    assessment.fit = fit(posterior, reported_[listed.front()]);
+    assessment.levels = levels(reported_[listed.front()].site);
+}
+
+void Localizer::addReasons(const Posterior& posterior, const Exam& exam, std::vector<SiteResult>& results,
+                           const std::vector<std::size_t>& listed) const {
+    for (const auto& [key, finding] : exam.findings()) {
+        if (!finding.value.testable()) continue;
+        if (engine_.place(key) == nullptr && !engine_.changesSetting(key)) continue;
+        const std::vector<double> without = posterior.without(key);
+        for (std::size_t i = 0; i < results.size(); ++i) {
+            const double gain = 10 * (logOdds(results[i].probability) - logOdds(sum(without, reported_[listed[i]])));
+            if (gain >= kReasonFloor) results[i].speaksFor.push_back({key, gain});
+            else if (gain <= -kReasonFloor) results[i].speaksAgainst.push_back({key, gain});
+        }
+    }
+    for (SiteResult& result : results)
+        for (auto* reasons : {&result.speaksFor, &result.speaksAgainst})
+            std::stable_sort(reasons->begin(), reasons->end(), [](const Reason& a, const Reason& b) {
+                return std::abs(a.decibans) > std::abs(b.decibans);
+            });
+}
+
+Fit Localizer::fit(const Posterior& posterior, const Reported& best) const {
+    const auto leading = std::max_element(best.parts.begin(), best.parts.end(), [&](std::size_t a, std::size_t b) {
+        return posterior.siteSides()[a] < posterior.siteSides()[b];
+    });
+    const Hypothesis h = posterior.best(*leading);
+    double excess = 0;
+    double variance = 0;
+    Fit result;
+    for (const std::size_t g : posterior.readFactors()) {
+        const Factor& factor = *engine_.factors()[g];
+        const auto features = factor.features(h);
+        const std::vector<int>& read = posterior.values(g);
+        // Every combination of values of the slots that were read.
+        std::vector<int> values(read.size(), kUnread);
+        double mean = 0;
+        double square = 0;
+        const auto visit = [&](auto&& self, std::size_t slot) -> void {
+            if (slot == read.size()) {
+                const double p = factor.probability(features, values, posterior.setting());
+                mean += p * std::log(p);
+                square += p * std::log(p) * std::log(p);
+                return;
+            }
+            if (read[slot] == kUnread) return self(self, slot + 1);
+            for (std::size_t v = 0; v < factor.slots()[slot].values; ++v) {
+                values[slot] = static_cast<int>(v);
+                self(self, slot + 1);
+            }
+        };
+        visit(visit, 0);
+        const double observed = std::log(factor.probability(features, read, posterior.setting())) - mean;
+        const double spread = std::max(square - mean * mean, 0.0);
+        excess += observed;
+        variance += spread;
+        if (spread > 0 && observed < -2 * std::sqrt(spread)) {
+            FitWorst worst{{}, -observed / std::sqrt(spread)};
+            for (std::size_t slot = 0; slot < read.size(); ++slot)
+                if (read[slot] != kUnread)
+                    worst.findings.insert(worst.findings.end(), factor.slots()[slot].keys.begin(),
+                                          factor.slots()[slot].keys.end());
+            result.worst.push_back(std::move(worst));
+        }
+    }
+    std::stable_sort(result.worst.begin(), result.worst.end(),
+                     [](const FitWorst& a, const FitWorst& b) { return a.surprise > b.surprise; });
+    if (result.worst.size() > 5) result.worst.resize(5);
+    result.z = variance > 0 ? excess / std::sqrt(variance) : 0;
+    result.verdict = result.z > engine_.model().fitsAbove     ? FitVerdict::fits
+                     : result.z > engine_.model().partlyAbove ? FitVerdict::partly
+                                                              : FitVerdict::poor;
+    return result;
+}
+
+std::vector<Level> Localizer::levels(const SiteId& site) const {
+    for (const LevelModel& level : engine_.model().levels)
+        if (level.site == site) return level.fits;
+    return {};
+}
+
+double Localizer::cost(const Item& item) const {
+    const Model& model = engine_.model();
+    if (const auto own = model.itemCost.find(item.id.text()); own != model.itemCost.end()) return own->second;
+    const std::string prefix = item.id.text().substr(0, item.id.text().find('.'));
+    if (const auto kind = model.stepCost.find(prefix); kind != model.stepCost.end()) return kind->second;
+    const auto step = model.stepCost.find(item.step.text());
+    return step == model.stepCost.end() ? 1 : step->second;
+}
+
+std::vector<NextTest> Localizer::nextTests(const Exam& exam, std::size_t most) const {
+    const Posterior posterior{engine_, exam};
+    const double now = entropyBits(posterior.siteSides());
+    std::vector<std::pair<double, NextTest>> ranked;
+    for (std::size_t g = 0; g < engine_.factors().size(); ++g) {
+        const Factor& factor = *engine_.factors()[g];
+        for (std::size_t slot = 0; slot < factor.slots().size(); ++slot) {
+            const FindingKey& key = factor.slots()[slot].keys.front();
+            if (exam.find(key) != nullptr || factor.slots()[slot].keys.size() > 1) continue;
+            double after = 0;
+            for (const std::vector<double>& joint : posterior.jointWith(g, slot))
+                after += std::accumulate(joint.begin(), joint.end(), 0.0) * entropyBits(joint);
+            const Item* item = catalogue_->find(key.item);
+            const double gain = std::max(0.0, now - after);
+            ranked.emplace_back(gain / cost(*item), NextTest{key, gain, {}, false});
+        }
+    }
+    std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
+    std::vector<NextTest> out;
+    for (auto& [worth, test] : ranked) {
+        if (out.size() >= most) break;
+        out.push_back(std::move(test));
+    }
+    return out;
+}
+
+const std::string* Localizer::label(const SiteId& id) const {
+    for (const SiteModel& site : engine_.model().sites)
+        if (site.id == id) return &site.label;
+    return nullptr;
+}
+
+std::vector<std::string> Localizer::territory(const SiteId& id, double share) const {
+    std::vector<std::string> out;
+    const Grid& grid = engine_.grid();
+    const auto& targets = engine_.model().anatomy.targets();
+    for (std::size_t t = 0; t < targets.size(); ++t) {
+        if (targets[t].kind != TargetKind::region) continue;
+        double loss = 0;
+        for (std::size_t b = 0; b < grid.blocks().size(); ++b)
+            if (engine_.model().sites[grid.blocks()[b].site].id == id)
+                loss = std::max({loss, grid.fullRegionLoss(b, 0, t), grid.fullRegionLoss(b, 1, t)});
+        if (loss >= share) out.push_back(targets[t].name);
+    }
+    return out;
+}
+
+} // namespace rhizograph
