@@ -1,0 +1,64 @@
+#include "cli/commands.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace rhizograph::cli {
+namespace {
+
+std::string helpText() {
+    std::string out = "rhizo: recorder and localization aid for the examination of back and leg pain\n"
+                      "Decision support for a licensed clinician, not a diagnosis; local pathways apply.\n\n";
+    for (const Command& command : commands())
+        out += fmt::format("  rhizo {}\n      {}\n",
+                           command.name + (command.usage.empty() ? "" : " " + command.usage), command.about);
+    return out + "  rhizo --help\n  rhizo --version\n\n"
+                 "Exit code 0: done; 1: the machine failed (disk, installation); 2: the input was refused.\n"
+                 "RHIZOGRAPH_RESOURCES names the folder that holds knowledge/ where it is not "
+                 "../share/rhizograph.\n";
+}
+
+Reply usageError(const std::string& reason) {
+    Reply reply = refused({Problem{"", "", reason}});
+    reply.err += "rhizo: see rhizo --help\n";
+    return reply;
+}
+
+} // namespace
+
+const std::vector<Command>& commands() {
+    static const std::vector<Command> all = {
+        {"check",
+         "FILE",
+         "Say whether an exam file is valid; every problem with its place",
+         {1, {}},
+         runCheck},
+        {"catalogue",
+         "",
+         "List every item: id, sides, values, name, separated by tabs",
+         {0, {}},
+         runCatalogue},
+    };
+    return all;
+}
+
+Reply run(const std::vector<std::string>& words) {
+    if (words.empty()) return usageError("no command given");
+    const std::string& name = words.front();
+    const std::vector<std::string> rest(words.begin() + 1, words.end());
+    if (name == "--help" || name == "-h" || name == "help") return done(helpText());
+    if (name == "--version") return done("rhizo " RHIZOGRAPH_VERSION "\n");
+    const auto& all = commands();
+    const auto command = std::find_if(all.begin(), all.end(),
+                                      [&](const Command& candidate) { return candidate.name == name; });
+    if (command == all.end()) return usageError("no command \"" + name + "\"");
+    if (std::find(rest.begin(), rest.end(), "--help") != rest.end()) return done(helpText());
+    const auto arguments = parseArguments(rest, command->syntax);
+    if (arguments) return command->run(*arguments);
+    std::string reasons;
+    for (const Problem& problem : arguments.problems())
+        reasons += (reasons.empty() ? "" : "; ") + problem.reason;
+    return usageError(name + ": " + reasons);
+}
+
+} // namespace rhizograph::cli

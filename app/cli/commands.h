@@ -1,0 +1,30 @@
+#pragma once
+
+#include "cli/arguments.h"
+#include "cli/reply.h"
+
+#include <string>
+#include <vector>
+
+namespace rhizograph::cli {
+
+/// One subcommand: how it is called, what it does, and the function that does it.
+struct Command {
+    std::string name;
+    std::string usage; ///< its arguments as shown in the help
+    std::string about; ///< one line
+    Syntax syntax;
+    Reply (*run)(const Arguments&);
+};
+
+/// All subcommands, in the order of the help.
+[[nodiscard]] const std::vector<Command>& commands();
+
+/// Runs the words after the program's name.
+[[nodiscard]] Reply run(const std::vector<std::string>& words);
+
+// Each reads its files, and yields what the program prints.
+Reply runCheck(const Arguments& arguments);
+Reply runCatalogue(const Arguments& arguments);
+
+} // namespace rhizograph::cli
