@@ -1,0 +1,139 @@
+#pragma once
+
+#include "base/json.h"
+#include "catalogue/catalogue.h"
+#include "exam/exam.h"
+#include "reasoning/assessment.h"
+
+#include <optional>
+#include <set>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace rhizograph {
+
+/// Three-valued logic after Kleene: what was not examined is unknown, and unknown never fires a rule.
+enum class Truth { no, unknown, yes };
+
+[[nodiscard]] Truth negated(Truth truth);
+
+/// What a condition came to, and the findings that decided it (empty while unknown).
+struct Answer {
+    Truth truth = Truth::unknown;
+    std::vector<FindingKey> because; ///< sorted, each once
+    [[nodiscard]] bool holds() const { return truth == Truth::yes; }
+};
+
+/// What conditions may look at. `assessment` is there only for rules that run after it (work-up, codes).
+struct Circumstances {
+    const Exam* exam = nullptr;
+    const Exam* previous = nullptr;
+    const Assessment* assessment = nullptr;
+    Side same = Side::none; ///< the side "same" stands for; none outside a rule that runs once a side
+};
+
+/// What a condition may name; anything else is refused on load.
+struct Vocabulary {
+    const Catalogue* catalogue = nullptr;
+    std::set<std::string> sites;
+    std::set<std::string> redSigns;
+    std::set<std::string> screens;
+    bool sidedRule = false;  ///< "same" and "other" have a meaning here
+    bool assessment = false; ///< site_in, red_sign and screen are allowed here
+};
+
+/// One condition of a rule file, compiled. Forms (each an object):
+///   {"item": id | "group.*" | [ids], "side": left|right|both|same|other, "except": [ids],
+///    "is": token | [tokens] | "at_least": x | "at_most": x | "fell_by": whole grades | "recorded": true|false,
+///    "minus": {"item": id, "side": …}}            the number of the item less that of another
+///   {"any": […]}  {"all": […]}  {"not": …}  {"count_at_least": n, "of": […]}
+///   {"either_side": …}  {"both_sides": …}         inside, "same" is one side and "other" its opposite
+///   {"age_at_least": years}  {"age_at_most": years}  {"sex": word}
+///   {"site_in": [ids], "probability_at_least": p, "side": …}
+///   {"red_sign": id | "*", "urgency_at_least": word}   {"screen": id, "verdict": word | [words], "side": …}
+/// A sided item named without a side is true when either side is; a wildcard or list when any of its items is.
+/// Every form but "recorded" is unknown for what was not examined or not testable.
+class Condition {
+public:
+    /// Problems go to the node's list; the result is then not to be used.
+    static Condition parse(const JsonNode& node, const Vocabulary& vocabulary);
+
+    [[nodiscard]] Answer evaluate(const Circumstances& circumstances) const;
+
+private:
+    enum class Which { given, same, other };
+    /// A finding to look at: a fixed side, or one relative to the side the rule runs for.
+    struct Place {
+        ItemId item;
+        Which which = Which::given;
+        Side side = Side::none;
+        [[nodiscard]] FindingKey key(Side same) const;
+    };
+    struct FindingTest {
+        Place place;
+        std::vector<std::string> accepted; ///< tokens that satisfy the test; empty for numbers
+        std::optional<double> atLeast;
+        std::optional<double> atMost;
+        std::optional<int> fellBy;
+        std::optional<bool> recorded;
+        std::optional<Place> minus;
+    };
+    struct AgeTest {
+        int least = 0;
+        int most = 200;
+    };
+    struct SexTest {
+        std::string sex;
+    };
+    struct SiteTest {
+        std::set<std::string> sites;
+        double probability = 0;
+        Which which = Which::given;
+        std::optional<Side> side; ///< none: whatever the side
+    };
+    struct RedSignTest {
+        std::string id; ///< "*": any
+        Urgency least = Urgency::note;
+    };
+    struct ScreenTest {
+        std::string id;
+        std::set<ScreenVerdict> verdicts;
+        Which which = Which::given;
+        std::optional<Side> side;
+    };
+    /// True when at least `needed` parts are; any is 1, all is every one.
+    struct Count {
+        std::size_t needed = 1;
+        std::vector<Condition> parts;
+    };
+    struct Not {
+        std::vector<Condition> part; ///< exactly one
+    };
+    struct Sides {
+        bool both = false;
+        std::vector<Condition> part; ///< exactly one
+    };
+    using Form = std::variant<std::monostate, Count, Not, Sides, FindingTest, AgeTest, SexTest, SiteTest, RedSignTest,
+                              ScreenTest>;
+    friend class ConditionParser;
+
+    [[nodiscard]] static Answer of(std::monostate, const Circumstances&) { return {}; } ///< refused on load: unknown
+    [[nodiscard]] static Answer of(const Count& count, const Circumstances& at);
+    [[nodiscard]] static Answer of(const Not& negation, const Circumstances& at);
+    [[nodiscard]] static Answer of(const Sides& sides, const Circumstances& at);
+    [[nodiscard]] static Answer of(const FindingTest& test, const Circumstances& at);
+    [[nodiscard]] static Answer of(const AgeTest& test, const Circumstances& at);
+    [[nodiscard]] static Answer of(const SexTest& test, const Circumstances& at);
+    [[nodiscard]] static Answer of(const SiteTest& test, const Circumstances& at);
+    [[nodiscard]] static Answer of(const RedSignTest& test, const Circumstances& at);
+    [[nodiscard]] static Answer of(const ScreenTest& test, const Circumstances& at);
+
+    Form form_;
+};
+
+/// The whole grade of a token: "4-", "4" and "4+" are 4. Visits are compared on whole grades, since plus and
+/// minus lower the agreement between examiners (O'Neill, Chiropr Man Therap 2017). None when it has no digit.
+[[nodiscard]] std::optional<int> wholeGrade(const std::string& token);
+
+} // namespace rhizograph
