@@ -1,77 +1,17 @@
 #pragma once
 
 #include "base/problem.h"
-#include "base/strong.h"
-#include "exam/exam.h"
+#include "record/model.h"
+#include "record/unsaved.h"
 
 #include <cstdint>
 #include <filesystem>
-#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace rhizograph {
-
-using PatientId = Id<struct PatientTag>; ///< random, 32 hex digits; says nothing about the person
-using VisitId = Id<struct VisitTag>;
-using UserId = Id<struct UserTag>;
-
-enum class Role { nurse, clinician, reviewer, administrator };
-
-struct User {
-    UserId id;
-    std::string name;
-    Role role = Role::clinician;
-    bool active = true;
-};
-
-/// What identifies a person; stored sealed only.
-struct Identity {
-    std::string name;
-    std::string recordNumber;
-    std::string birthDate; ///< ISO 8601 calendar date or empty
-    std::string sex;       ///< "female", "male", "other" or empty
-    std::string contact;
-    std::string notes;
-    bool operator==(const Identity&) const = default;
-};
-
-struct Patient {
-    PatientId id;
-    Identity identity;
-};
-
-/// Where a visit stands on its way through the house.
-enum class VisitState { intake, inRoom, toReview, signedOff };
-
-struct Visit {
-    VisitId id;
-    PatientId patient;
-    int number = 1;         ///< 1 for the patient's first visit
-    std::string date;       ///< ISO 8601 calendar date
-    std::string startedAt;  ///< UTC, ISO 8601 to the second
-    std::string changedAt;  ///< UTC, last write
-    VisitState state = VisitState::intake;
-    std::optional<int> ageAtVisit;
-    std::string author;     ///< name of who opened it
-    int findings = 0;       ///< how many are recorded
-    int openRedSigns = 0;   ///< urgent or emergency and not acknowledged, as last assessed by the app
-};
-
-/// One change of one finding: `finding` empty means cleared.
-struct FindingChange {
-    FindingKey key;
-    std::optional<Finding> finding;
-};
-
-struct RedSignAcknowledgement {
-    std::string sign;    ///< red-sign id
-    std::string urgency; ///< as it stood when acknowledged
-    std::string by;
-    std::string at; ///< UTC
-};
 
 /// The clinic's record. One object per thread; every call is complete and durable when it returns.
 /// Failures are Problems worded for people (disk full, read-only, locked, corrupt, newer schema, not allowed).
@@ -84,6 +24,11 @@ public:
     virtual Outcome signIn(const UserId& user, const std::string& passphrase) = 0;
     virtual void signOut() = 0;
     [[nodiscard]] virtual std::optional<User> signedIn() const = 0;
+    /// A second connection to the same clinic, signed in as the same user, for another thread. It stays
+    /// signed in when this one signs out, so that what is still to be written can be.
+    virtual Result<std::unique_ptr<Store>> duplicate() = 0;
+    /// Why the last call on this object failed.
+    [[nodiscard]] virtual Failure lastFailure() const = 0;
 
     virtual Result<Patient> addPatient(const Identity& identity) = 0;
     virtual Outcome updatePatient(const Patient& patient) = 0;
@@ -91,12 +36,19 @@ public:
     /// Patients whose name or record number holds every word of `text` (case and accents ignored),
     /// best first; all when empty, newest visit first; at most `limit`.
     virtual Result<std::vector<Patient>> searchPatients(const std::string& text, int limit = 200) = 0;
+    /// Joins a duplicate to the patient it belongs to: from then on its visits are `into`'s. Nothing is
+    /// rewritten, so partPatients undoes it exactly.
+    virtual Outcome mergePatients(const PatientId& duplicate, const PatientId& into) = 0;
+    virtual Outcome partPatients(const PatientId& duplicate) = 0;
+    /// Removes a patient with all visits for good, signed ones too. The audit keeps the ids and the reason.
+    virtual Outcome erasePatient(const PatientId& patient, const std::string& reason) = 0;
 
     virtual Result<Visit> addVisit(const PatientId& patient, const std::string& date) = 0;
     virtual Result<Visit> visit(const VisitId& id) = 0;
     virtual Result<std::vector<Visit>> visitsOf(const PatientId& patient) = 0; ///< oldest first
     virtual Result<std::vector<Visit>> visitsOn(const std::string& date) = 0;
     virtual Result<std::vector<Visit>> unsignedVisits() = 0;
+    /// Any order while unsigned. signedOff signs without stating a knowledge version; prefer sign().
     virtual Outcome setState(const VisitId& visit, VisitState state) = 0;
     virtual Outcome setOpenRedSigns(const VisitId& visit, int count) = 0;
 
@@ -104,15 +56,71 @@ public:
     virtual Result<Exam> exam(const VisitId& visit) = 0;
     /// Appends the events and updates the current values in one transaction.
     virtual Outcome record(const VisitId& visit, const std::vector<FindingChange>& changes) = 0;
+    /// Every value this finding ever had, oldest first.
+    virtual Result<std::vector<FindingEvent>> history(const VisitId& visit, const FindingKey& key) = 0;
+    /// What was recorded after event `number` (0: everything), by whomever, oldest first.
+    virtual Result<std::vector<FindingEvent>> eventsAfter(const VisitId& visit, int number) = 0;
+    /// Changes when any other connection has committed; cheap enough to ask four times a second.
+    virtual Result<std::int64_t> changeCounter() = 0;
 
     virtual Result<std::string> plan(const VisitId& visit) = 0;
     virtual Outcome setPlan(const VisitId& visit, const std::string& text) = 0;
+    virtual Outcome addNote(const VisitId& visit, const std::string& text) = 0;
+    virtual Result<std::vector<AuthoredText>> notes(const VisitId& visit) = 0;
     virtual Outcome acknowledge(const VisitId& visit, const std::string& sign, const std::string& urgency) = 0;
     virtual Result<std::vector<RedSignAcknowledgement>> acknowledgements(const VisitId& visit) = 0;
+
+    /// Signs the visit: from then on it only takes addenda.
+    virtual Outcome sign(const VisitId& visit, const std::string& knowledgeVersion) = 0;
+    virtual Result<std::optional<Signature>> signature(const VisitId& visit) = 0;
+    virtual Outcome addAddendum(const VisitId& visit, const std::string& text) = 0;
+    virtual Result<std::vector<AuthoredText>> addenda(const VisitId& visit) = 0;
+
+    virtual Result<User> addUser(const std::string& name, Role role, const std::string& passphrase) = 0;
+    /// Name, role and whether active. The last active administrator stays one.
+    virtual Outcome updateUser(const User& user) = 0;
+    /// One's own, or anybody's for an administrator.
+    virtual Outcome setPassphrase(const UserId& user, const std::string& passphrase) = 0;
+
+    /// Readable before sign-in: they hold nothing of patients.
+    virtual Result<std::string> clinicName() = 0;
+    virtual Result<std::optional<std::string>> setting(const std::string& key) = 0;
+    virtual Outcome setSetting(const std::string& key, const std::string& value) = 0;
+
+    /// For what only the app knows: opened, printed, exported. `detail` is stored sealed.
+    virtual Outcome log(AuditAction action, const std::string& subject, const std::string& detail) = 0;
+    virtual Result<std::vector<AuditEntry>> audit(int limit = 1000) = 0; ///< newest first
+    /// Recomputes every chained hash and compares what is shown with what was written.
+    virtual Result<Verification> verify() = 0;
+
+    /// Writes what could not be saved to a sealed file of its own (0600), complete or not at all.
+    virtual Outcome saveUnsaved(const std::filesystem::path& file, const std::vector<UnsavedChange>& changes) = 0;
+    /// Writes such a file's changes into the record, all or none; how many there were.
+    virtual Result<int> replayUnsaved(const std::filesystem::path& file) = 0;
 };
 
+/// What a passphrase costs to try, for thief and owner alike (Argon2id).
+struct KeyCost {
+    std::uint64_t operations = 2;
+    std::uint64_t memoryBytes = 64U << 20U;
+
+    /// libsodium's "interactive" limits: about 0.07 s.
+    static KeyCost interactive() { return {}; }
+    /// No protection; for tests and demo clinics of invented patients only.
+    static KeyCost cheapest() { return {1, 8192}; }
+};
+
+struct ClinicOptions {
+    Clock clock = systemClock();
+    KeyCost cost = KeyCost::interactive(); ///< for passphrases set from now on; old ones keep theirs
+    int busyMilliseconds = 2000;           ///< how long to wait for another writer before giving up
+};
+
+/// The fewest characters of a passphrase.
+constexpr std::size_t shortestPassphrase = 8;
+
 /// Opens an existing clinic file (SQLite). The file is not created.
-Result<std::unique_ptr<Store>> openClinic(const std::filesystem::path& file);
+Result<std::unique_ptr<Store>> openClinic(const std::filesystem::path& file, const ClinicOptions& options = {});
 
 /// First user of a new clinic.
 struct FirstUser {
@@ -121,7 +129,8 @@ struct FirstUser {
     std::string passphrase;
 };
 
-/// Creates a clinic file (0600, refuses an existing one) with its first user.
-Outcome createClinic(const std::filesystem::path& file, const std::string& clinicName, const FirstUser& first);
+/// Creates a clinic file (0600, refuses an existing one) with its first user, who must be an administrator.
+Outcome createClinic(const std::filesystem::path& file, const std::string& clinicName, const FirstUser& first,
+                     const ClinicOptions& options = {});
 
 } // namespace rhizograph

@@ -1,0 +1,113 @@
+#include "record/sqlstore.h"
+#include "record/verify.h"
+
+#include <algorithm>
+#include <array>
+#include <fmt/format.h>
+#include <utility>
+
+namespace rhizograph {
+namespace {
+
+constexpr std::array<std::pair<AuditAction, std::string_view>, 19> actionWords{{
+    {AuditAction::clinicCreated, "clinic created"},
+    {AuditAction::signedIn, "signed in"},
+    {AuditAction::signInFailed, "sign-in failed"},
+    {AuditAction::opened, "opened"},
+    {AuditAction::exported, "exported"},
+    {AuditAction::printed, "printed"},
+    {AuditAction::settingsChanged, "settings changed"},
+    {AuditAction::userAdded, "user added"},
+    {AuditAction::userChanged, "user changed"},
+    {AuditAction::passphraseChanged, "passphrase changed"},
+    {AuditAction::visitSigned, "visit signed"},
+    {AuditAction::addendumAdded, "addendum added"},
+    {AuditAction::patientsMerged, "patients merged"},
+    {AuditAction::patientsParted, "patients parted"},
+    {AuditAction::patientErased, "patient erased"},
+    {AuditAction::backedUp, "backed up"},
+    {AuditAction::restored, "restored"},
+    {AuditAction::verified, "verified"},
+    {AuditAction::unsavedReplayed, "unsaved changes replayed"},
+}};
+
+} // namespace
+
+std::string_view name(AuditAction action) {
+    return std::find_if(actionWords.begin(), actionWords.end(), [&](const auto& entry) { return entry.first == action; })
+        ->second;
+}
+
+std::optional<AuditAction> auditActionNamed(std::string_view word) {
+    for (const auto& [action, text] : actionWords)
+        if (text == word) return action;
+    return std::nullopt;
+}
+
+void SqlStore::addAuditFor(const Keys& keys, const std::string& staff, const std::string& at, AuditAction action,
+                           const std::string& subject, const std::string& detail) {
+    const auto last = database_->first("select number, mac from audit order by number desc limit 1");
+    AuditRow row{last ? last->integer(0) + 1 : 1, at, staff, std::string{name(action)}, subject, {}, {}};
+    row.sealed = seal(keys.sealing, detail, row.context());
+    row.mac = row.expectedMac(keys, last ? last->bytes(1) : Mac{});
+    database_->run("insert into audit (number, at, staff, action, subject, sealed, mac) values ($1, $2, $3, $4, $5, $6, $7)",
+                   {row.number, row.at, row.staff.empty() ? sql::Cell{} : sql::Cell{row.staff}, row.action, row.subject,
+                    row.sealed, row.mac});
+    // The audit's end is sealed too: otherwise its last entries could be cut off unnoticed.
+    const Mac head = keyedHash(keys.chain, Packer{}.text("audit head").number(row.number).bytes(row.mac).packed());
+    database_->run("insert into audit_head (one, number, mac) values (1, $1, $2) "
+                   "on conflict (one) do update set number = excluded.number, mac = excluded.mac", {row.number, head});
+}
+
+void SqlStore::addAudit(AuditAction action, const std::string& subject, const std::string& detail) {
+    addAuditFor(keys(), session().user.id.text(), now(), action, subject, detail);
+}
+
+Outcome SqlStore::log(AuditAction action, const std::string& subject, const std::string& detail) {
+    return guardedAction([&] {
+        static constexpr std::array outside{AuditAction::opened, AuditAction::exported, AuditAction::printed,
+                                            AuditAction::backedUp, AuditAction::restored};
+        if (std::find(outside.begin(), outside.end(), action) == outside.end())
+            refuse("The record notes this by itself.");
+        require(action == AuditAction::opened ? Permission::read
+                : action == AuditAction::backedUp ? Permission::backUp
+                : action == AuditAction::restored ? Permission::restore
+                                                  : Permission::exportData);
+        sql::Transaction transaction{*database_};
+        addAudit(action, subject, detail);
+        transaction.commit();
+    });
+}
+
+Result<std::vector<AuditEntry>> SqlStore::audit(int limit) {
+    return guarded<std::vector<AuditEntry>>([&] {
+        require(Permission::readAudit);
+        std::vector<AuditEntry> out;
+        for (const sql::Row& found : database_->rows(fmt::format("select {} from audit order by number desc limit $1",
+                                                                 AuditRow::columns), {std::int64_t{std::max(limit, 0)}})) {
+            const AuditRow row = AuditRow::from(found);
+            const auto action = auditActionNamed(row.action);
+            if (!action) reportDamage("The audit names an action that does not exist.");
+            out.push_back({row.number, row.at, row.staff.empty() ? "" : userName(row.staff), *action, row.subject,
+                           open(keys().sealing, row.sealed, row.context())});
+        }
+        return out;
+    });
+}
+
+Result<Verification> SqlStore::verify() {
+    return guarded<Verification>([&] {
+        require(Permission::readAudit);
+        Verification found;
+        {
+            const sql::Transaction moment{*database_, sql::Transaction::Use::reading};
+            found = verifyRecord(*database_, keys());
+        }
+        sql::Transaction transaction{*database_};
+        addAudit(AuditAction::verified, "", fmt::format("{} places damaged", found.damage.size()));
+        transaction.commit();
+        return found;
+    });
+}
+
+} // namespace rhizograph

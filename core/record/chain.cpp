@@ -1,0 +1,88 @@
+#include "record/chain.h"
+
+#include "record/pack.h"
+
+namespace rhizograph {
+
+Keys::Keys(SecretKey dataKey) : data(std::move(dataKey)), sealing(data.derived(1)), chain(data.derived(2)) {}
+
+VisitRow VisitRow::from(const sql::Row& row) {
+    VisitRow v;
+    v.id = row.text(0);
+    v.patient = row.text(1);
+    v.date = row.text(2);
+    v.startedAt = row.text(3);
+    v.changedAt = row.text(4);
+    v.state = row.text(5);
+    if (!row.isNull(6)) v.age = row.smallInteger(6);
+    v.author = row.text(7);
+    v.openRedSigns = row.smallInteger(8);
+    v.events = row.smallInteger(9);
+    v.head = row.bytes(10);
+    v.mac = row.bytes(11);
+    return v;
+}
+
+Mac VisitRow::expectedMac(const Keys& keys) const {
+    Packer message;
+    message.text("visit").text(id).text(patient).text(date).text(startedAt).text(changedAt).text(state);
+    message.number(age ? 1 : 0).number(age.value_or(0)).text(author).number(openRedSigns).number(events).bytes(head);
+    return keyedHash(keys.chain, message.packed());
+}
+
+Mac VisitRow::origin(const Keys& keys) const {
+    return keyedHash(keys.chain, Packer{}.text("visit origin").text(id).text(patient).packed());
+}
+
+EventRow EventRow::from(const sql::Row& row) {
+    EventRow e;
+    e.visit = row.text(0);
+    e.number = row.smallInteger(1);
+    e.kind = row.text(2);
+    e.item = row.text(3);
+    e.side = row.text(4);
+    e.bulk = row.integer(5) != 0;
+    e.author = row.text(6);
+    e.session = row.text(7);
+    e.at = row.text(8);
+    e.sealed = row.bytes(9);
+    e.mac = row.bytes(10);
+    return e;
+}
+
+Mac EventRow::expectedMac(const Keys& keys, const Mac& before) const {
+    Packer message;
+    message.text("event").bytes(before).text(visit).number(number).text(kind).text(item).text(side);
+    message.number(bulk ? 1 : 0).text(author).text(session).text(at).bytes(sealed);
+    return keyedHash(keys.chain, message.packed());
+}
+
+std::string EventRow::context() const {
+    return Packer{}.text("event").text(visit).number(number).text(kind).text(item).text(side).packed();
+}
+
+AuditRow AuditRow::from(const sql::Row& row) {
+    AuditRow a;
+    a.number = row.integer(0);
+    a.at = row.text(1);
+    a.staff = row.text(2);
+    a.action = row.text(3);
+    a.subject = row.text(4);
+    a.sealed = row.bytes(5);
+    a.mac = row.bytes(6);
+    return a;
+}
+
+Mac AuditRow::expectedMac(const Keys& keys, const Mac& before) const {
+    Packer message;
+    message.text("audit").bytes(before).number(number).text(at).text(staff).text(action).text(subject).bytes(sealed);
+    return keyedHash(keys.chain, message.packed());
+}
+
+std::string AuditRow::context() const { return Packer{}.text("audit").number(number).text(action).packed(); }
+
+Mac staffMac(const Keys& keys, const std::string& id, const std::string& name, const std::string& role, bool active) {
+    return keyedHash(keys.chain, Packer{}.text("staff").text(id).text(name).text(role).number(active ? 1 : 0).packed());
+}
+
+} // namespace rhizograph

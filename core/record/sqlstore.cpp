@@ -1,0 +1,78 @@
+#include "record/sqlstore.h"
+
+#include <fmt/format.h>
+
+namespace rhizograph {
+
+SqlStore::SqlStore(std::unique_ptr<sql::Connection> database, ClinicOptions options)
+    : database_(std::move(database)), options_(std::move(options)) {}
+
+Problem SqlStore::problemOf(const RecordError& error) {
+    lastFailure_ = error.kind();
+    // What is refused is not the file's fault.
+    return {error.kind() == Failure::refused ? std::string{} : database_->place(), "", error.what()};
+}
+
+Outcome SqlStore::guardedAction(const std::function<void()>& work) {
+    lastFailure_ = Failure::none;
+    try {
+        work();
+        return {};
+    } catch (const RecordError& error) {
+        return problemOf(error);
+    }
+}
+
+const SqlStore::Session& SqlStore::session() const {
+    if (!session_) refuse("Sign in first.");
+    return *session_;
+}
+
+void SqlStore::require(Permission permission) const {
+    const User& user = session().user;
+    if (allows(user.role, permission)) return;
+    refuse(fmt::format("{} is signed in as {}, which does not allow this. Ask someone with the right to do it.", user.name,
+                       name(user.role)));
+}
+
+Result<std::unique_ptr<Store>> SqlStore::duplicate() {
+    return guarded<std::unique_ptr<Store>>([this] {
+        const Session& mine = session();
+        auto second = std::make_unique<SqlStore>(database_->duplicate(), options_);
+        second->session_ = mine;
+        return std::unique_ptr<Store>(std::move(second));
+    });
+}
+
+Result<std::int64_t> SqlStore::changeCounter() {
+    return guarded<std::int64_t>([this] { return database_->changeCounter(); });
+}
+
+Result<std::string> SqlStore::clinicName() {
+    return guarded<std::string>([this] {
+        const auto row = database_->first("select value from meta where key = 'clinic_name'");
+        if (!row) reportDamage("The clinic file holds no clinic name.");
+        return row->text(0);
+    });
+}
+
+Result<std::optional<std::string>> SqlStore::setting(const std::string& key) {
+    return guarded<std::optional<std::string>>([&]() -> std::optional<std::string> {
+        const auto row = database_->first("select value from setting where key = $1", {key});
+        if (!row) return std::nullopt;
+        return row->text(0);
+    });
+}
+
+Outcome SqlStore::setSetting(const std::string& key, const std::string& value) {
+    return guardedAction([&] {
+        require(Permission::changeSettings);
+        sql::Transaction transaction{*database_};
+        database_->run("insert into setting (key, value) values ($1, $2) "
+                       "on conflict (key) do update set value = excluded.value", {key, value});
+        addAudit(AuditAction::settingsChanged, "", key + " = " + value);
+        transaction.commit();
+    });
+}
+
+} // namespace rhizograph
