@@ -32,6 +32,7 @@ struct Theme {
 
 /// Hatch that makes a look readable without color: diagonal lines for reduced, dots for heightened, solid for
 /// marked, plain tint for normal; a null brush for plain. Texture in device pixels whatever the painter's scale.
-QBrush hatch(const Theme& theme, Look look, qreal devicePixelRatio = 1.0);
+/// `strength` (0 to 1) weakens lines and dots where words lie over them; nothing is transparent.
+QBrush hatch(const Theme& theme, Look look, qreal devicePixelRatio = 1.0, qreal strength = 1.0);
 
 } // namespace rhizograph::app

@@ -15,6 +15,13 @@ namespace rhizograph::app {
 
 class RecordThread;
 
+/// "note", "urgent", "emergency": the words of the record.
+[[nodiscard]] QString urgencyWord(Urgency urgency);
+/// The findings an item can have: right and left (in that order, as they stand on the screen), or the one.
+[[nodiscard]] std::vector<FindingKey> keysOf(const Item& item);
+/// The scale's normal value; none where no value is normal.
+[[nodiscard]] std::optional<Value> normalValue(const Scale& scale);
+
 /// The one open visit: exam, assessment, undo stack. Screens hold no state of their own but what is on screen.
 /// Every change goes through change(): it is one undo step, is handed to the record's thread and reassessed
 /// before the call returns.
@@ -72,12 +79,14 @@ private:
     friend class ChangeCommand;
     void apply(const std::vector<FindingChange>& changes);
     void reassess();
+    void countOpenRedSigns();
 
     Knowledge knowledge_;
     Start start_;
     Exam exam_;
     Assessment assessment_;
     QUndoStack undo_;
+    int openRedSigns_ = 0; ///< as last handed to the record
     RecordThread* record_;
 };
 

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "record/store.h"
+
+#include <QUndoCommand>
+#include <vector>
+
+namespace rhizograph::app {
+
+class VisitSession;
+
+/// One step of the undo stack: findings as they become and as they were.
+class ChangeCommand : public QUndoCommand {
+public:
+    ChangeCommand(VisitSession& session, const QString& text, std::vector<FindingChange> after,
+                  std::vector<FindingChange> before);
+    void redo() override;
+    void undo() override;
+
+private:
+    VisitSession& session_;
+    std::vector<FindingChange> after_;
+    std::vector<FindingChange> before_;
+};
+
+} // namespace rhizograph::app

@@ -1,0 +1,64 @@
+#include "shell/dress.h"
+
+#include <QApplication>
+#include <QFontDatabase>
+#include <QProxyStyle>
+#include <QStyleFactory>
+
+namespace rhizograph::app {
+namespace {
+
+/// The plain desktop style with sizes for fingers and no focus frames of its own.
+class FingerStyle final : public QProxyStyle {
+public:
+    FingerStyle() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
+
+    int pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const override {
+        switch (metric) {
+        case PM_ScrollBarExtent: return 12;
+        case PM_ScrollView_ScrollBarSpacing: return 0;
+        case PM_IndicatorWidth:
+        case PM_IndicatorHeight: return 24;
+        case PM_MenuPanelWidth: return 1;
+        case PM_MenuHMargin:
+        case PM_MenuVMargin: return 6;
+        default: return QProxyStyle::pixelMetric(metric, option, widget);
+        }
+    }
+    int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                  QStyleHintReturn* data) const override {
+        // A press on a scroll bar goes where the finger is.
+        if (hint == SH_ScrollBar_LeftClickAbsolutePosition) return 1;
+        return QProxyStyle::styleHint(hint, option, widget, data);
+    }
+    QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
+                           const QWidget* widget) const override {
+        QSize out = QProxyStyle::sizeFromContents(type, option, size, widget);
+        if (type == CT_MenuItem && out.height() > 12) out.setHeight(std::max(out.height(), 44));
+        if (type == CT_ComboBox || type == CT_LineEdit || type == CT_SpinBox || type == CT_PushButton)
+            out.setHeight(std::max(out.height(), 44));
+        return out;
+    }
+};
+
+QString typeface() {
+    const QString ours = QStringLiteral("Inter");
+    if (QFontDatabase::families().contains(ours)) return ours;
+    return QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
+}
+
+} // namespace
+
+void dressApplication(ThemeName theme, qreal textScale) {
+    if (qApp->style()->objectName() != QStringLiteral("finger")) {
+        auto style = std::make_unique<FingerStyle>();
+        style->setObjectName(QStringLiteral("finger"));
+        QApplication::setStyle(style.release()); // the application owns its style
+    }
+    QFont font(typeface());
+    font.setPixelSize(qRound(16 * textScale));
+    QApplication::setFont(font);
+    Theme::apply(theme);
+}
+
+} // namespace rhizograph::app
