@@ -1,0 +1,53 @@
+#pragma once
+
+#include "figures/figurepainter.h"
+#include "parts/button.h"
+
+#include <QWidget>
+#include <vector>
+
+namespace rhizograph::app {
+
+/// A small patch that shows what a mark looks like.
+void paintSwatch(QPainter& painter, const QRectF& box, SkinMark mark, const Theme& theme);
+
+/// A choice button with a swatch before its word.
+class MarkButton : public PlainButton {
+    Q_OBJECT
+
+public:
+    MarkButton(const QString& text, SkinMark mark, QWidget* parent = nullptr);
+
+protected:
+    [[nodiscard]] int padding() const override { return 11; }
+    [[nodiscard]] int pictureWidth() const override;
+    void paintPicture(QPainter& painter, const QPointF& center, const QColor& ink) override;
+
+private:
+    SkinMark mark_;
+};
+
+/// One row of swatches with their words, and a hint at the right where there is room.
+class MarkLegend : public QWidget {
+    Q_OBJECT
+
+public:
+    struct Entry {
+        SkinMark mark;
+        QString word;
+    };
+    MarkLegend(std::vector<Entry> entries, const QString& hint, QWidget* parent = nullptr);
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    [[nodiscard]] int entriesWidth() const;
+
+    std::vector<Entry> entries_;
+    QString hint_;
+};
+
+} // namespace rhizograph::app

@@ -1,0 +1,91 @@
+#include "parts/segmented.h"
+
+#include "parts/button.h"
+#include "parts/textsize.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QPainterPath>
+
+namespace rhizograph::app {
+
+Segmented::Segmented(const QString& name, const QStringList& words, QWidget* parent)
+    : QWidget(parent), name_(name), words_(words) {
+    installCellAccess();
+    setFocusPolicy(Qt::StrongFocus);
+    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+}
+
+void Segmented::choose(int index) {
+    if (index == chosen_ || index < 0 || index >= cellCount()) return;
+    chosen_ = index;
+    update();
+    announceCell(this, index, QAccessible::Focus);
+    emit chosenChanged(index);
+}
+
+qreal Segmented::wordWidth(int index) const {
+    return QFontMetricsF(sized(this, 16, QFont::DemiBold)).horizontalAdvance(words_.at(index)) + 32;
+}
+
+QSize Segmented::sizeHint() const {
+    qreal width = 2;
+    for (int i = 0; i < cellCount(); ++i) width += wordWidth(i);
+    return {qCeil(width), grown(this, 44)};
+}
+
+QRectF Segmented::shape(int index) const {
+    qreal left = 1;
+    for (int i = 0; i < index; ++i) left += wordWidth(i);
+    return {left, 1, wordWidth(index), height() - 2.0};
+}
+
+Cell Segmented::cell(int index) const {
+    return {words_.at(index), {}, shape(index).toAlignedRect(), QAccessible::RadioButton, isEnabled(), index == chosen_};
+}
+
+int Segmented::cellAt(const QPoint& position) const {
+    for (int i = 0; i < cellCount(); ++i) {
+        if (shape(i).contains(position)) return i;
+    }
+    return -1;
+}
+
+void Segmented::paintEvent(QPaintEvent*) {
+    const Theme& theme = Theme::of(this);
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QRectF frame = QRectF(rect()).adjusted(0.75, 0.75, -0.75, -0.75);
+    QPainterPath outline;
+    outline.addRoundedRect(frame, 10, 10);
+    painter.fillPath(outline, theme.raised);
+    for (int i = 0; i < cellCount(); ++i) {
+        if (i == chosen_) {
+            painter.save();
+            painter.setClipPath(outline);
+            painter.fillRect(shape(i), theme.spruce);
+            painter.restore();
+        }
+        painter.setFont(sized(this, 16, i == chosen_ ? QFont::DemiBold : QFont::Medium));
+        painter.setPen(i == chosen_ ? theme.onSpruce : theme.quiet);
+        painter.drawText(shape(i), Qt::AlignCenter, words_.at(i));
+    }
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen({theme.edge, 1.5});
+    painter.drawPath(outline);
+    if (hasFocus()) {
+        painter.setPen({theme.ink, 2});
+        painter.drawRoundedRect(shape(chosen_).adjusted(4, 4, -4, -4), 7, 7);
+    }
+}
+
+void Segmented::mousePressEvent(QMouseEvent* event) { choose(cellAt(event->position().toPoint())); }
+
+void Segmented::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Left) return choose(chosen_ - 1);
+    if (event->key() == Qt::Key_Right) return choose(chosen_ + 1);
+    QWidget::keyPressEvent(event);
+}
+
+} // namespace rhizograph::app
