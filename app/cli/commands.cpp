@@ -28,6 +28,16 @@ Reply usageError(const std::string& reason) {
 
 const std::vector<Command>& commands() {
     static const std::vector<Command> all = {
+        {"assess",
+         "FILE [--previous FILE]",
+         "Print the assessment of an exam file as JSON",
+         {1, {"--previous"}},
+         runAssess},
+        {"explain",
+         "FILE [--previous FILE]",
+         "Say the same in words, with every reason and its weight",
+         {1, {"--previous"}},
+         runExplain},
         {"check",
          "FILE",
          "Say whether an exam file is valid; every problem with its place",
@@ -38,6 +48,11 @@ const std::vector<Command>& commands() {
          "List every item: id, sides, values, name, separated by tabs",
          {0, {}},
          runCatalogue},
+        {"knowledge",
+         "",
+         "Check the knowledge files; print their version and what they hold",
+         {0, {}},
+         runKnowledge},
     };
     return all;
 }

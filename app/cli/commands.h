@@ -24,6 +24,9 @@ struct Command {
 [[nodiscard]] Reply run(const std::vector<std::string>& words);
 
 // Each reads its files, and yields what the program prints.
+Reply runAssess(const Arguments& arguments);
+Reply runExplain(const Arguments& arguments);
+Reply runKnowledge(const Arguments& arguments);
 Reply runCheck(const Arguments& arguments);
 Reply runCatalogue(const Arguments& arguments);
 

@@ -50,6 +50,9 @@ public:
     /// P(values | features), mixed with noise; slots that are kUnread are summed out.
     [[nodiscard]] virtual double probability(std::span<const double> features, std::span<const int> values,
                                              const Setting& setting) const = 0;
+    /// The same for many feature vectors at once; factors that can share work between them override it.
+    [[nodiscard]] virtual std::vector<double> probabilities(const std::vector<std::vector<double>>& features,
+                                                            std::span<const int> values, const Setting& setting) const;
 
 private:
     std::vector<Slot> slots_;
@@ -61,12 +64,27 @@ using Factors = std::vector<std::unique_ptr<const Factor>>;
 /// A token's position on the scale, or for numbers the bin it falls into; kUnread for anything else.
 [[nodiscard]] int readSlot(const Exam& exam, const FindingKey& key, const Scale& scale,
                            const std::vector<double>& bins);
+/// The distinct values a feature takes, numbered in the order they appear.
+class Distinct {
+public:
+    double index(const std::vector<double>& value);
+    [[nodiscard]] const std::vector<std::vector<double>>& values() const { return values_; }
+
+private:
+    std::map<std::vector<double>, std::size_t> seen_;
+    std::vector<std::vector<double>> values_;
+};
+
 /// (1 - eps) model + eps spread evenly over the joint values.
 [[nodiscard]] double mixed(double model, double epsilon, double jointValues);
 
-/// Strength, walking tests, felt weakness, counts, wasting, girths, gait pattern.
+/// The grades of one side together.
+Factors makeStrengthFactors(const Model& model, const Grid& grid, const Catalogue& catalogue);
+/// All reflexes together.
+Factors makeReflexFactors(const Model& model, const Grid& grid, const Catalogue& catalogue);
+/// Walking tests, felt weakness, counts, wasting, girths, gait pattern.
 Factors makeLossFactors(const Model& model, const Grid& grid, const Catalogue& catalogue);
-/// Regions (touch and pin), reflexes, deep sensation, drawings.
+/// Regions (touch and pin), deep sensation, drawings.
 Factors makeSenseFactors(const Model& model, const Grid& grid, const Catalogue& catalogue);
 /// Tables, shared symptoms, rash.
 Factors makeSiteFactors(const Model& model, const Grid& grid, const Catalogue& catalogue);

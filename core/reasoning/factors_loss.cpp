@@ -6,21 +6,6 @@
 
 namespace rhizograph {
 
-int readSlot(const Exam& exam, const FindingKey& key, const Scale& scale, const std::vector<double>& bins) {
-    const Finding* finding = exam.find(key);
-    if (finding == nullptr) return kUnread;
-    const Value& value = finding->value;
-    if (value.isNumber() && !bins.empty())
-        return static_cast<int>(std::upper_bound(bins.begin(), bins.end(), value.number()) - bins.begin());
-    if (value.kind() != Value::Kind::token) return kUnread;
-    const auto index = scale.index(value.word());
-    return index ? static_cast<int>(*index) : kUnread;
-}
-
-double mixed(double model, double epsilon, double jointValues) {
-    return (1 - epsilon) * model + epsilon / jointValues;
-}
-
 namespace {
 
 constexpr std::array<Side, 2> kSides{Side::left, Side::right};
@@ -39,36 +24,6 @@ public:
 private:
     Scale scale_;
     std::vector<double> bins_;
-};
-
-class StrengthFactor : public SingleFactor {
-public:
-    StrengthFactor(const Model& model, const Grid& grid, const Item& item, Side side, std::size_t target)
-        : SingleFactor(item, side, {}, {.motor = true}), model_(model), grid_(grid), side_(sideIndex(side)), target_(target) {}
-
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
-        return {grid_.movementLoss(h.block, side_, target_, h.motor)};
-    }
-
-    [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
-                                     const Setting& setting) const override {
-        if (values[0] == kUnread) return 1;
-        const StrengthModel& strength = model_.strength;
-        const double reserve = model_.anatomy.targets()[target_].reserve;
-        const double beyond = std::max(0.0, (features[0] - reserve) / (1 - reserve));
-        const double expected = strength.curve(beyond);
-        const double toFull = std::clamp((5 - expected) / (5 - strength.sdFullAtGrade), 0.0, 1.0);
-        const double sd = strength.sdAt5 + (strength.sdBelow - strength.sdAt5) * toFull;
-        const double epsilon = model_.epsilon.at(setting.unreliable[side_] ? "strength_give_way" : "strength");
-        return mixed(gradeMass(strength.grades, static_cast<std::size_t>(values[0]), expected, sd), epsilon,
-                     static_cast<double>(strength.grades.size()));
-    }
-
-private:
-    const Model& model_;
-    const Grid& grid_;
-    std::size_t side_;
-    std::size_t target_;
 };
 
 /// Base of factors that look at the worst weighted loss of some movements: on the item's side, or on the worse
@@ -119,19 +74,32 @@ private:
 class YesByLossFactor : public WorstLossFactor {
 public:
     YesByLossFactor(const Model& model, const Grid& grid, const Item& item, Side side, const YesByLossModel& yes)
-        : WorstLossFactor(grid, item, side, yes.movements), yes_(yes), epsilon_(model.epsilon.at("ability")) {}
+        : WorstLossFactor(grid, item, side, yes.movements), model_(model), blocks_(grid.blocks()), yes_(yes), side_(side),
+          epsilon_(model.epsilon.at("ability")) {}
+
+    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
+        std::vector<double> out = WorstLossFactor::features(h);
+        const Block& block = blocks_[h.block];
+        const auto low = yes_.lowBySite.find(model_.sites[block.site].id.text());
+        const bool here = side_ == Side::none || block.side == side_ || block.side == Side::both;
+        out.push_back(here && low != yes_.lowBySite.end() ? low->second : yes_.low);
+        return out;
+    }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
                                      const Setting&) const override {
         if (values[0] == kUnread) return 1;
         const double c0 = logistic(-yes_.mid / yes_.slope);
         const double c = (logistic((features[0] - yes_.mid) / yes_.slope) - c0) / (1 - c0);
-        const double p = yes_.low + (yes_.high - yes_.low) * c;
+        const double p = features[1] + (yes_.high - features[1]) * c;
         return mixed(values[0] == 1 ? p : 1 - p, epsilon_, 2);
     }
 
 private:
+    const Model& model_;
+    const std::vector<Block>& blocks_;
     const YesByLossModel& yes_;
+    Side side_;
     double epsilon_;
 };
 
@@ -306,14 +274,6 @@ template <class Make> void forSides(const Catalogue& catalogue, const ItemId& id
 
 Factors makeLossFactors(const Model& model, const Grid& grid, const Catalogue& catalogue) {
     Factors factors;
-    for (const Item& item : catalogue.items()) {
-        if (!item.id.text().starts_with(model.strength.prefix) || item.scale.kind != Scale::Kind::grade) continue;
-        const std::size_t target =
-            model.anatomy.target(TargetKind::movement, item.id.text().substr(model.strength.prefix.size()));
-        if (target == model.anatomy.targets().size()) continue;
-        for (const Side side : kSides)
-            factors.push_back(std::make_unique<StrengthFactor>(model, grid, item, side, target));
-    }
     for (const AbilityModel& ability : model.abilities)
         forSides(catalogue, ability.item, [&](const Item& item, Side side) {
             factors.push_back(std::make_unique<AbilityFactor>(model, grid, item, side, ability));

@@ -62,71 +62,6 @@ private:
     std::vector<const Item*> items_;
 };
 
-/// One reflex on both sides, with a baseline of this person shared by both.
-class ReflexFactor : public Factor {
-public:
-    ReflexFactor(const Model& model, const Grid& grid, const Item& item, std::size_t target, const AgeRows& baseline,
-                double umnWeight)
-        : Factor({{{{item.id, Side::left}}, item.scale.values.size()}, {{{item.id, Side::right}}, item.scale.values.size()}},
-                {.motor = true, .sensory = true}),
-          model_(model), grid_(grid), scale_(item.scale), target_(target), baseline_(baseline), umnWeight_(umnWeight),
-          epsilon_(model.epsilon.at("reflex")) {
-        for (std::size_t i = 0; i < item.scale.values.size(); ++i)
-            grades_.push_back(static_cast<double>(i));
-    }
-
-    [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
-        return readSlot(exam, slots()[slot].keys.front(), scale_, {});
-    }
-
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
-        const Block& block = grid_.blocks()[h.block];
-        const double m = model_.motorLevels[h.motor];
-        std::vector<double> out;
-        for (std::size_t side = 0; side < 2; ++side) {
-            out.push_back(grid_.reflexLoss(h.block, side, target_, h.motor, h.sensory));
-            out.push_back(model_.reflex.umnGain * umnWeight_ * block.variant->umn * block.scale[side] * (0.5 + 0.5 * m));
-        }
-        return out;
-    }
-
-    [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
-                                     const Setting& setting) const override {
-        const Row& baseline = baseline_[static_cast<std::size_t>(setting.ageBand)];
-        double sum = 0;
-        for (std::size_t b = 0; b < baseline.size(); ++b) {
-            double p = baseline[b];
-            for (std::size_t side = 0; side < 2; ++side)
-                if (values[side] != kUnread)
-                    p *= reading(static_cast<double>(b), features[side * 2], features[side * 2 + 1],
-                                 static_cast<std::size_t>(values[side]));
-            sum += p;
-        }
-        double joint = 1;
-        for (const int value : values)
-            if (value != kUnread) joint *= static_cast<double>(grades_.size());
-        return mixed(sum, epsilon_, joint);
-    }
-
-private:
-    [[nodiscard]] double reading(double baseline, double loss, double gain, std::size_t value) const {
-        const ReflexModel& reflex = model_.reflex;
-        const double drop = reflex.dropGain * std::max(0.0, (loss - reflex.deadZone) / (1 - reflex.deadZone));
-        const double expected = std::clamp(baseline - drop + gain, 0.0, 4.0);
-        const double sd = reflex.sdQuiet + (reflex.sdLost - reflex.sdQuiet) * std::min(1.0, std::abs(baseline - expected));
-        return gradeMass(grades_, value, expected, sd);
-    }
-
-    const Model& model_;
-    const Grid& grid_;
-    Scale scale_;
-    std::size_t target_;
-    const AgeRows& baseline_;
-    double umnWeight_;
-    double epsilon_;
-    std::vector<double> grades_;
-};
-
 /// Vibration or joint position at one place on one side.
 class DeepFactor : public Factor {
 public:
@@ -141,9 +76,7 @@ public:
     [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
         const double severity = model_.sensoryLevels[h.sensory];
         const Grid::Parts parts = grid_.regionParts(h.block, side_, deep_.target, severity);
-        const Block& block = grid_.blocks()[h.block];
-        const double umn = block.variant->umn * block.scale[side_] * severity;
-        return {1 - (1 - deep_.rootWeight * parts.fibre) * (1 - deep_.umnWeight * umn) *
+        return {1 - (1 - deep_.rootWeight * parts.fibre) * (1 - deep_.umnWeight * parts.deep) *
                         (1 - deep_.lengthWeight * parts.length)};
     }
 
@@ -171,6 +104,7 @@ public:
     DrawnFactor(const Model& model, const Grid& grid, const Item& item, Side side, std::size_t target)
         : Factor({{{{item.id, side}}, item.scale.values.size()}}, {.sensory = true, .irritable = true}), model_(model),
           grid_(grid), scale_(item.scale), side_(sideIndex(side)), target_(target), epsilon_(model.epsilon.at("drawn")) {
+        region_ = item.region;
         const auto base = model.drawn.base.find(item.region);
         base_ = base == model.drawn.base.end() ? model.drawn.baseDefault : base->second;
         const auto gain = model.drawn.irritableGain.find(item.region);
@@ -186,6 +120,7 @@ public:
         const DrawnModel& drawn = model_.drawn;
         double marked = base_ + (drawn.markMax - base_) * drawn.blur(loss) * drawn.visible;
         if (h.irritable == 1 && irritableLesion(h.block)) marked = std::max(marked, gain_);
+        marked = std::max(marked, siteGain(h.block));
         return {marked, model_.sensoryLevels[h.sensory] > 0 ? loss : 0};
     }
 
@@ -202,6 +137,14 @@ public:
     }
 
 private:
+    [[nodiscard]] double siteGain(std::size_t b) const {
+        const Block& block = grid_.blocks()[b];
+        const auto site = model_.drawn.siteGain.find(model_.sites[block.site].id.text());
+        if (site == model_.drawn.siteGain.end() || block.scale[side_] <= 0) return 0;
+        const auto gain = site->second.find(region_);
+        return gain == site->second.end() ? 0 : gain->second;
+    }
+
     [[nodiscard]] bool irritableLesion(std::size_t b) const {
         const Block& block = grid_.blocks()[b];
         if (block.scale[side_] <= 0) return false;
@@ -217,6 +160,7 @@ private:
     std::size_t side_;
     std::size_t target_;
     double epsilon_;
+    std::string region_;
     double base_ = 0;
     double gain_ = 0;
 };
@@ -242,14 +186,6 @@ Factors makeSenseFactors(const Model& model, const Grid& grid, const Catalogue& 
         if (items.size() == model.region.prefixes.size())
             for (const Side side : kSides)
                 factors.push_back(std::make_unique<RegionFactor>(model, grid, items, side, t));
-    }
-    for (const auto& [reflex, baseline] : model.reflex.baseline) {
-        const Item* item = catalogue.find(model.reflex.prefix + reflex);
-        if (item == nullptr) continue;
-        const auto umn = model.reflex.umnTargets.find(reflex);
-        factors.push_back(std::make_unique<ReflexFactor>(model, grid, *item,
-                                                       model.anatomy.target(TargetKind::reflex, reflex), baseline,
-                                                       umn == model.reflex.umnTargets.end() ? 0 : umn->second));
     }
     for (const DeepModel& deep : model.deep)
         if (const Item* item = catalogue.find(deep.item))

@@ -10,9 +10,9 @@ constexpr std::array<Side, 2> kSides{Side::left, Side::right};
 using Rows = std::map<std::string, Row>;
 
 const Row* rowFor(const Rows& rows, const SiteModel& site) {
-    auto found = rows.find(site.id.text());
-    if (found == rows.end()) found = rows.find(site.group);
-    return found == rows.end() ? nullptr : &found->second;
+    for (const std::string* name : {&site.id.text(), &site.reportAs.text(), &site.group})
+        if (const auto found = rows.find(*name); found != rows.end()) return &found->second;
+    return nullptr;
 }
 
 bool affects(Side site, Side side) { return site == side || site == Side::both; }

@@ -34,13 +34,15 @@ Grid::Grid(const Model& model) : model_(&model) {
 
 void Grid::makeBlocks() {
     double sum = 0;
+    const auto tempered = [&](double weight) { return std::pow(weight, model_->priorExponent); };
     for (const SiteModel& site : model_->sites)
         for (const auto& [side, weight] : site.sides)
-            sum += weight;
+            sum += tempered(weight);
     for (std::size_t s = 0; s < model_->sites.size(); ++s) {
         const SiteModel& site = model_->sites[s];
         const double variants = totalWeight(site);
-        for (const auto& [side, weight] : site.sides) {
+        for (const auto& [side, raw] : site.sides) {
+            const double weight = tempered(raw);
             siteSides_.push_back({s, side, weight / sum});
             for (const Variant& variant : site.variants) {
                 const int last = side == Side::both && site.equal < 1 ? 2 : 0;
@@ -102,7 +104,9 @@ Grid::Parts Grid::regionParts(std::size_t b, std::size_t side, std::size_t targe
     parts.length = length(block, side, region, severity);
     const auto trunk = model_->umnTrunk.find(region.name);
     const double weight = model_->umnSensoryWeight * (trunk == model_->umnTrunk.end() ? 1 : trunk->second);
-    parts.umn = block.variant->umn * block.scale[side] * severity * weight;
+    const double scale = std::max(block.scale[side], block.variant->umnOtherSide * block.scale[1 - side]);
+    parts.deep = block.variant->umn * scale * severity;
+    parts.umn = parts.deep * weight * block.variant->umnSkin;
     return parts;
 }
 
@@ -118,7 +122,7 @@ void Grid::workOutLosses() {
     for (std::size_t b = 0; b < blocks_.size(); ++b) {
         const Block& block = blocks_[b];
         for (std::size_t side = 0; side < 2; ++side) {
-            if (block.scale[side] <= 0) continue;
+            if (block.scale[side] <= 0 && block.variant->umnOtherSide <= 0) continue;
             for (std::size_t t = 0; t < targets.size(); ++t) {
                 const Target& target = targets[t];
                 const std::size_t at = (b * 2 + side) * targets.size() + t;
@@ -140,10 +144,13 @@ void Grid::workOutLosses() {
                 } else {
                     for (std::size_t m = 0; m < motorLevels(); ++m)
                         for (std::size_t s = 0; s < sensoryLevels(); ++s) {
+                            const double lost = block.variant->areflexia;
                             const double r = 1 - (1 - a * model_->motorLevels[m]) * (1 - c * model_->sensoryLevels[s]) *
-                                                     (1 - block.variant->areflexia);
+                                                     (1 - lost);
+                            const double flaccid = lost * block.variant->umn * block.scale[side];
                             reflex_[(at * motorLevels() + m) * sensoryLevels() + s] =
-                                1 - (1 - fibre(block, side, target, r)) * (1 - length(block, side, target, r));
+                                1 - (1 - fibre(block, side, target, r)) * (1 - length(block, side, target, r)) *
+                                        (1 - flaccid);
                         }
                 }
             }

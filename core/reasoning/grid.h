@@ -64,6 +64,7 @@ public:
     /// Fibre, upper motor neuron and length-dependent parts of a region's loss at a sensory severity.
     struct Parts {
         double fibre = 0, umn = 0, length = 0;
+        double deep = 0; ///< the upper motor neuron part that deep sensation shows
     };
     [[nodiscard]] Parts regionParts(std::size_t block, std::size_t side, std::size_t target, double severity) const;
 

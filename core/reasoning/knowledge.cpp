@@ -2,6 +2,8 @@
 
 #include "base/json.h"
 #include "reasoning/localizer.h"
+#include "reasoning/rulebook.h"
+#include "reasoning/urgent.h"
 
 #include <algorithm>
 #include <array>
@@ -46,6 +48,16 @@ Result<Knowledge> Knowledge::load(const std::filesystem::path& directory) {
     auto localizer = Localizer::load(directory, *knowledge.catalogue_);
     if (!localizer) return localizer.problems();
     knowledge.localizer_ = *localizer;
+    auto rules = RuleBook::load(directory, *knowledge.catalogue_);
+    if (!rules) return rules.problems();
+    knowledge.rules_ = std::make_shared<const RuleBook>(std::move(rules).value());
+    Vocabulary vocabulary;
+    vocabulary.catalogue = knowledge.catalogue_.get();
+    vocabulary.sites = (*localizer)->siteNames();
+    vocabulary.assessment = true;
+    auto urgent = UrgentQuestions::load(directory / "observation.json", vocabulary);
+    if (!urgent) return urgent.problems();
+    knowledge.urgent_ = std::make_shared<const UrgentQuestions>(std::move(urgent).value());
     auto version = versionOf(directory);
     if (!version) return version.problems();
     knowledge.version_ = *version;
@@ -57,12 +69,46 @@ std::string Knowledge::siteLabel(const SiteId& site) const {
     return label == nullptr ? site.text() : *label;
 }
 
+namespace {
+
+/// Open red-sign questions first, then what would part the leading sites best.
+std::vector<NextTest> nextTests(const Exam& exam, const Knowledge& knowledge, const Assessment& assessment) {
+    std::vector<NextTest> ranked = knowledge.localizer().nextTests(exam);
+    const auto gainOf = [&](const FindingKey& key) {
+        for (const NextTest& test : ranked)
+            if (test.test == key) return test.gainBits;
+        return 0.0;
+    };
+    std::vector<NextTest> out;
+    for (const FindingKey& key : knowledge.urgentQuestions().open(exam, assessment))
+        if (out.size() < kNextTests) out.push_back({key, gainOf(key), {}, true});
+    for (const NextTest& test : ranked) {
+        if (out.size() >= kNextTests) break;
+        const bool asked = std::any_of(out.begin(), out.end(), [&](const NextTest& t) { return t.test == test.test; });
+        if (!asked) out.push_back(test);
+    }
+    std::vector<SiteId> leading;
+    for (const SiteResult& site : assessment.localization)
+        if (leading.size() < 2) leading.push_back(site.site);
+    for (NextTest& test : out)
+        test.separates = leading;
+    return out;
+}
+
+} // namespace
+
 Assessment assess(const Exam& exam, const Knowledge& knowledge, const Exam* previous) {
-    static_cast<void>(previous);
     Assessment assessment;
     assessment.knowledgeVersion = knowledge.version();
     knowledge.localizer().localize(exam, assessment);
-    assessment.nextTests = knowledge.localizer().nextTests(exam, kNextTests);
+    const RuleBook& rules = knowledge.rules();
+    assessment.screens = rules.screens(exam);
+    assessment.redSigns = rules.redSigns(exam, previous);
+    assessment.consistency = rules.consistency(exam);
+    assessment.behavioralGroups = rules.behavioralGroups(exam);
+    assessment.nextTests = nextTests(exam, knowledge, assessment);
+    assessment.workup = rules.workup(exam, assessment);
+    assessment.codes = rules.codes(exam, assessment);
     return assessment;
 }
 

@@ -30,8 +30,7 @@ Localizer::Localizer(Model model, const Catalogue& catalogue)
     const auto& siteSides = engine_.grid().siteSides();
     for (std::size_t i = 0; i < siteSides.size(); ++i) {
         const SiteModel& site = engine_.model().sites[siteSides[i].site];
-        const bool own = site.reportAs == site.id;
-        const Side side = own ? siteSides[i].side : Side::none;
+        const Side side = sided(site.reportAs) ? siteSides[i].side : Side::none;
         auto found = std::find_if(reported_.begin(), reported_.end(), [&](const Reported& r) {
             return r.site == site.reportAs && r.side == side;
         });
@@ -41,6 +40,14 @@ Localizer::Localizer(Model model, const Catalogue& catalogue)
         }
         found->parts.push_back(i);
     }
+}
+
+bool Localizer::sided(const SiteId& id) const {
+    for (const SiteModel& site : engine_.model().sites)
+        if (site.reportAs == id && site.id == id)
+            return std::none_of(site.sides.begin(), site.sides.end(),
+                                [](const auto& entry) { return entry.first == Side::none; });
+    return true;
 }
 
 double Localizer::sum(const std::vector<double>& siteSides, const Reported& reported) const {
@@ -105,6 +112,31 @@ void Localizer::addReasons(const Posterior& posterior, const Exam& exam, std::ve
             });
 }
 
+Localizer::Surprise Localizer::surpriseOf(const Posterior& posterior, const Hypothesis& h, std::size_t g,
+                                          std::size_t slot) const {
+    const Factor& factor = *engine_.factors()[g];
+    const auto features = factor.features(h);
+    std::vector<int> values = posterior.values(g);
+    const auto read = static_cast<std::size_t>(values[slot]);
+    std::vector<double> chance;
+    for (std::size_t v = 0; v < factor.slots()[slot].values; ++v) {
+        values[slot] = static_cast<int>(v);
+        chance.push_back(factor.probability(features, values, posterior.setting()));
+    }
+    const double sum = std::accumulate(chance.begin(), chance.end(), 0.0);
+    Surprise surprise;
+    double square = 0;
+    for (double& p : chance) {
+        p /= sum;
+        if (p <= 0) continue;
+        surprise.mean += p * std::log(p);
+        square += p * std::log(p) * std::log(p);
+    }
+    surprise.observed = std::log(std::max(chance[read], 1e-12));
+    surprise.variance = std::max(square - surprise.mean * surprise.mean, 0.0);
+    return surprise;
+}
+
 Fit Localizer::fit(const Posterior& posterior, const Reported& best) const {
     const auto leading = std::max_element(best.parts.begin(), best.parts.end(), [&](std::size_t a, std::size_t b) {
         return posterior.siteSides()[a] < posterior.siteSides()[b];
@@ -113,41 +145,17 @@ Fit Localizer::fit(const Posterior& posterior, const Reported& best) const {
     double excess = 0;
     double variance = 0;
     Fit result;
-    for (const std::size_t g : posterior.readFactors()) {
-        const Factor& factor = *engine_.factors()[g];
-        const auto features = factor.features(h);
-        const std::vector<int>& read = posterior.values(g);
-        // Every combination of values of the slots that were read.
-        std::vector<int> values(read.size(), kUnread);
-        double mean = 0;
-        double square = 0;
-        const auto visit = [&](auto&& self, std::size_t slot) -> void {
-            if (slot == read.size()) {
-                const double p = factor.probability(features, values, posterior.setting());
-                mean += p * std::log(p);
-                square += p * std::log(p) * std::log(p);
-                return;
+    for (const std::size_t g : posterior.readFactors())
+        for (std::size_t slot = 0; slot < posterior.values(g).size(); ++slot)
+            if (posterior.values(g)[slot] != kUnread) {
+                const Surprise surprise = surpriseOf(posterior, h, g, slot);
+                excess += surprise.observed - surprise.mean;
+                variance += surprise.variance;
+                const double sd = std::sqrt(surprise.variance);
+                if (sd > 0 && surprise.observed - surprise.mean < -2 * sd)
+                    result.worst.push_back({engine_.factors()[g]->slots()[slot].keys,
+                                            (surprise.mean - surprise.observed) / sd});
             }
-            if (read[slot] == kUnread) return self(self, slot + 1);
-            for (std::size_t v = 0; v < factor.slots()[slot].values; ++v) {
-                values[slot] = static_cast<int>(v);
-                self(self, slot + 1);
-            }
-        };
-        visit(visit, 0);
-        const double observed = std::log(factor.probability(features, read, posterior.setting())) - mean;
-        const double spread = std::max(square - mean * mean, 0.0);
-        excess += observed;
-        variance += spread;
-        if (spread > 0 && observed < -2 * std::sqrt(spread)) {
-            FitWorst worst{{}, -observed / std::sqrt(spread)};
-            for (std::size_t slot = 0; slot < read.size(); ++slot)
-                if (read[slot] != kUnread)
-                    worst.findings.insert(worst.findings.end(), factor.slots()[slot].keys.begin(),
-                                          factor.slots()[slot].keys.end());
-            result.worst.push_back(std::move(worst));
-        }
-    }
     std::stable_sort(result.worst.begin(), result.worst.end(),
                      [](const FitWorst& a, const FitWorst& b) { return a.surprise > b.surprise; });
     if (result.worst.size() > 5) result.worst.resize(5);
@@ -173,7 +181,7 @@ double Localizer::cost(const Item& item) const {
     return step == model.stepCost.end() ? 1 : step->second;
 }
 
-std::vector<NextTest> Localizer::nextTests(const Exam& exam, std::size_t most) const {
+std::vector<NextTest> Localizer::nextTests(const Exam& exam) const {
     const Posterior posterior{engine_, exam};
     const double now = entropyBits(posterior.siteSides());
     std::vector<std::pair<double, NextTest>> ranked;
@@ -192,11 +200,16 @@ std::vector<NextTest> Localizer::nextTests(const Exam& exam, std::size_t most) c
     }
     std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
     std::vector<NextTest> out;
-    for (auto& [worth, test] : ranked) {
-        if (out.size() >= most) break;
+    for (auto& [worth, test] : ranked)
         out.push_back(std::move(test));
-    }
     return out;
+}
+
+std::set<std::string> Localizer::siteNames() const {
+    std::set<std::string> names;
+    for (const SiteModel& site : engine_.model().sites)
+        names.insert(site.id.text());
+    return names;
 }
 
 const std::string* Localizer::label(const SiteId& id) const {

@@ -5,6 +5,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -19,8 +20,8 @@ public:
 
     /// Everything but the next tests, which cost more and can follow a frame later.
     void localize(const Exam& exam, Assessment& assessment) const;
-    /// The unexamined items that would best part the leading sites, best first, at most `most`.
-    [[nodiscard]] std::vector<NextTest> nextTests(const Exam& exam, std::size_t most) const;
+    /// The unexamined items with what each would tell, best for its cost first.
+    [[nodiscard]] std::vector<NextTest> nextTests(const Exam& exam) const;
 
     /// Probability of every site and side, in a fixed order; adds to 1.
     struct SiteProbability {
@@ -30,6 +31,8 @@ public:
     };
     [[nodiscard]] std::vector<SiteProbability> posterior(const Exam& exam) const;
 
+    /// Ids of all sites, those reported under another too.
+    [[nodiscard]] std::set<std::string> siteNames() const;
     [[nodiscard]] const std::string* label(const SiteId& site) const;
     /// Skin regions of which the site takes at least `share` when complete, by name (for a drawn territory).
     [[nodiscard]] std::vector<std::string> territory(const SiteId& site, double share = 0.4) const;
@@ -42,6 +45,14 @@ private:
         std::vector<std::size_t> parts; ///< site-sides whose probability it sums
     };
 
+    /// Log probability of one reading against what the hypothesis and the factor's other readings predict.
+    struct Surprise {
+        double observed = 0, mean = 0, variance = 0;
+    };
+
+    [[nodiscard]] Surprise surpriseOf(const Posterior& posterior, const Hypothesis& h, std::size_t factor,
+                                      std::size_t slot) const;
+    [[nodiscard]] bool sided(const SiteId& id) const;
     [[nodiscard]] double sum(const std::vector<double>& siteSides, const Reported& reported) const;
     [[nodiscard]] Support support(double probability) const;
     void addReasons(const Posterior& posterior, const Exam& exam, std::vector<SiteResult>& results,

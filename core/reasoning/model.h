@@ -43,7 +43,9 @@ struct Variant {
     std::vector<std::pair<NodeIndex, double>> lesions; ///< node and its factor in [0, 1]
     double umn = 0;       ///< upper motor neuron factor
     double length = 0;    ///< length-dependent factor
-    double areflexia = 0; ///< added to the reflex severity
+    double areflexia = 0; ///< added to the reflex severity; with umn: the share of reflexes lost in the early, flaccid phase
+    double umnSkin = 1;   ///< share of the umn sensory loss that touch and pin show; deep sensation shows all of it
+    double umnOtherSide = 0; ///< sensory factor on the side that the umn lesion leaves strong (half cord)
 };
 
 struct AgeFactor {
@@ -114,6 +116,10 @@ struct StrengthModel {
     Curve curve;
     double sdAt5 = 0, sdBelow = 0, sdFullAtGrade = 0;
     std::vector<std::pair<ItemId, std::string>> unreliableWhen; ///< findings that make a side's grades count less
+    Row noise;              ///< what a wrong grade looks like: near misses far more often than gross ones
+    double guardedShare = 0; ///< chance that pain or effort lowers all grades of a limb alike
+    double guardedDrop = 0;  ///< by how many grades it lowers them
+    double guardedSd = 0;
 };
 
 using MovementWeights = std::vector<std::pair<std::size_t, double>>; ///< target index and weight
@@ -129,6 +135,7 @@ struct YesByLossModel {
     ItemId item;
     MovementWeights movements;
     double mid = 0, slope = 1, low = 0, high = 1;
+    std::map<std::string, double> lowBySite; ///< sites where it is seen without a loss (a painful joint)
 };
 
 struct CountModel {
@@ -168,6 +175,8 @@ struct ReflexModel {
     double dropGain = 0, deadZone = 0, sdQuiet = 0, sdLost = 0, umnGain = 0;
     std::map<std::string, double> umnTargets;
     double motorSeverity = 1, sensorySeverity = 0;
+    double liveliness = 0;             ///< how far one person's reflexes rise and fall together, 0 to 1
+    std::array<double, 3> levels{0.2, 0.6, 0.2}; ///< shares of quiet, usual and lively people
 };
 
 struct DeepModel {
@@ -183,6 +192,7 @@ struct DrawnModel {
     Curve blur;
     double markMax = 0, visible = 0, baseDefault = 0;
     std::map<std::string, double> base, irritableGain;
+    std::map<std::string, std::map<std::string, double>> siteGain; ///< by site and region, on its side
     std::vector<NodeIndex> irritableRoots;
     Row splitLost, splitQuiet; ///< over the marks, "none" left out
 };
@@ -241,6 +251,7 @@ struct Model {
     double supportStrong = 0.8, supportModerate = 0.5, supportWeak = 0.25;
     std::map<std::string, double> stepCost, groupCost, itemCost;
     double temper = 1; ///< exponent on the likelihood: findings of one exam are not fully independent
+    double priorExponent = 1; ///< exponent on the site priors: below 1 for a referral mix richer in rare sites
 
     /// 0 young, 1 middle, 2 old.
     [[nodiscard]] int ageBand(std::optional<int> age) const;

@@ -57,6 +57,17 @@ private:
         strength.sdAt5 = node.at("sd_at_5").number();
         strength.sdBelow = node.at("sd_below").number();
         strength.sdFullAtGrade = node.at("sd_full_at_grade").number();
+        const JsonNode noise = node.at("noise");
+        for (const Item& item : context_.catalogue.items()) {
+            if (!item.id.text().starts_with(strength.prefix) || item.scale.kind != Scale::Kind::grade) continue;
+            for (const ScaleValue& value : item.scale.values)
+                strength.noise.push_back(noise.at(value.token).number());
+            break;
+        }
+        const JsonNode guarded = node.at("guarded");
+        strength.guardedShare = guarded.at("share").number();
+        strength.guardedDrop = guarded.at("drop").number();
+        strength.guardedSd = guarded.at("sd").number();
         for (const JsonNode& when : node.at("unreliable_when").items())
             strength.unreliableWhen.emplace_back(readItemId(when.at("item"), context_), when.at("is").string());
     }
@@ -68,10 +79,15 @@ private:
                                         node.at("unable").number(), node.at("slope").number(),
                                         readRow(node.at("base"), valueCount(node, item, {}, context_))});
         }
-        for (const JsonNode& node : root_.at("yes_by_loss").items())
-            model_.yesByLoss.push_back({readItemId(node.at("item"), context_), movementWeights(node.at("movements")),
-                                        node.at("mid").number(), node.at("slope").number(), node.at("low").number(),
-                                        node.at("high").number()});
+        for (const JsonNode& node : root_.at("yes_by_loss").items()) {
+            YesByLossModel yes{readItemId(node.at("item"), context_), movementWeights(node.at("movements")),
+                               node.at("mid").number(), node.at("slope").number(), node.at("low").number(),
+                               node.at("high").number(), {}};
+            if (const auto bySite = node.find("low_by_site"))
+                for (const auto& [site, low] : bySite->members())
+                    yes.lowBySite[site] = low.number();
+            model_.yesByLoss.push_back(std::move(yes));
+        }
         for (const JsonNode& node : root_.at("count").items()) {
             CountModel count;
             count.item = readItemId(node.at("item"), context_);
@@ -154,6 +170,11 @@ private:
             reflex.umnTargets[name] = weight.number();
         reflex.motorSeverity = node.at("severity").at("motor").number();
         reflex.sensorySeverity = node.at("severity").at("sensory").number();
+        const JsonNode lively = node.at("liveliness");
+        reflex.liveliness = lively.at("common").number();
+        const auto levels = lively.at("levels").numbers();
+        if (levels.size() == 3) reflex.levels = {levels[0], levels[1], levels[2]};
+        else lively.at("levels").fail("needs three shares");
     }
 
     void readDeep(const JsonNode& node) {
@@ -180,6 +201,9 @@ private:
         drawn.baseDefault = node.at("base").at("default").number();
         for (const auto& [name, value] : node.at("irritable_gain").members())
             drawn.irritableGain[name] = value.number();
+        for (const auto& [site, regions] : node.at("site_gain").members())
+            for (const auto& [region, gain] : regions.members())
+                drawn.siteGain[site][region] = gain.number();
         for (const std::string& root : node.at("irritable_roots").strings())
             drawn.irritableRoots.push_back(readNodeIndex(node, root, context_));
         drawn.splitLost = split(node.at("split_lost"));
@@ -246,7 +270,8 @@ private:
         model_.supportStrong = support.at("strong").number();
         model_.supportModerate = support.at("moderate").number();
         model_.supportWeak = support.at("weak").number();
-        if (const auto temper = root_.find("temper")) model_.temper = temper->at("value").number();
+        model_.temper = root_.at("temper").at("value").number();
+        model_.priorExponent = root_.at("prior_exponent").at("value").number();
         for (const auto& [name, node] : root_.at("cost").members()) {
             if (name == "source") continue;
             if (name == "items")

@@ -39,7 +39,7 @@ std::size_t hashOf(const std::vector<double>& features) {
 
 Factors allFactors(const Model& model, const Grid& grid, const Catalogue& catalogue) {
     Factors all = makeLossFactors(model, grid, catalogue);
-    for (auto make : {makeSenseFactors, makeSiteFactors}) {
+    for (auto make : {makeStrengthFactors, makeReflexFactors, makeSenseFactors, makeSiteFactors}) {
         Factors more = make(model, grid, catalogue);
         std::move(more.begin(), more.end(), std::back_inserter(all));
     }
@@ -132,12 +132,7 @@ Posterior::Posterior(const Engine& engine, const Exam& exam)
 }
 
 std::vector<double> Posterior::classProbabilities(std::size_t g, const std::vector<int>& values) const {
-    const Classes& classes = engine_->classes(g);
-    std::vector<double> out;
-    out.reserve(classes.features.size());
-    for (const auto& features : classes.features)
-        out.push_back(engine_->factors()[g]->probability(features, values, setting_));
-    return out;
+    return engine_->factors()[g]->probabilities(engine_->classes(g).features, values, setting_);
 }
 
 void Posterior::normalize() {

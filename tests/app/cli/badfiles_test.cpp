@@ -177,7 +177,8 @@ TEST_P(RefusedByTheProgram, WhatIsNoRegularFileIsRefused) {
     expectRefused(run(path("pipe")), "not a regular file", 1, "pipe");
     fs::create_symlink(path("loop"), path("loop"));
     expectRefused(run(path("loop")), "cannot be reached", 1, "link to itself");
-    expectRefused(run(path(std::string(5000, 'n'))), "…: no such file, or it cannot be reached", 1, "name too long");
+    expectRefused(run(path(std::string(5000, 'n'))), "…: no such file, or it cannot be reached", 1,
+                  "name too long");
 }
 
 TEST_P(RefusedByTheProgram, AFileWithoutPermissionIsRefused) {
@@ -189,7 +190,7 @@ TEST_P(RefusedByTheProgram, AFileWithoutPermissionIsRefused) {
     expectRefused(result, "cannot be read", 1, "no permission");
 }
 
-INSTANTIATE_TEST_SUITE_P(Rhizo, RefusedByTheProgram, ::testing::Values("check"),
+INSTANTIATE_TEST_SUITE_P(Rhizo, RefusedByTheProgram, ::testing::Values("check", "assess"),
                          [](const auto& given) { return given.param; });
 
 } // namespace

@@ -5,6 +5,7 @@
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
 namespace rhizograph::cli {
 namespace {
@@ -92,6 +93,31 @@ TEST(Rhizo, AValidExamIsSaidToBeValid) {
     EXPECT_EQ(result.code, 0);
     EXPECT_EQ(result.err, "");
     EXPECT_THAT(result.out, HasSubstr("valid, 47 findings"));
+}
+
+TEST(Rhizo, AssessPrintsTheContractAsJsonAndNothingElse) {
+    const ProcessResult result = rhizo({"assess", anExam});
+    EXPECT_EQ(result.code, 0) << result.err;
+    EXPECT_EQ(result.err, "");
+    const auto json = nlohmann::json::parse(result.out);
+    EXPECT_EQ(json["format"], "rhizograph.assessment");
+    EXPECT_EQ(json["localization"][0]["site"], "root.S1");
+    EXPECT_EQ(json["localization"][0]["side"], "right");
+}
+
+TEST(Rhizo, TheProblemsOfBothVisitsAreListedTogether) {
+    const ProcessResult result = rhizo({"assess", "/nowhere/a.json", "--previous", "/nowhere/b.json"});
+    EXPECT_EQ(result.code, 2);
+    EXPECT_THAT(result.err, HasSubstr("a.json"));
+    EXPECT_THAT(result.err, HasSubstr("b.json"));
+}
+
+TEST(Rhizo, ExplainSaysTheSiteItsReasonsAndTheCaution) {
+    const ProcessResult result = rhizo({"explain", anExam});
+    EXPECT_EQ(result.code, 0) << result.err;
+    EXPECT_THAT(result.out, HasSubstr("S1 root, right"));
+    EXPECT_THAT(result.out, HasSubstr("decibans"));
+    EXPECT_THAT(result.out, HasSubstr("not a diagnosis"));
 }
 
 } // namespace
