@@ -1,0 +1,147 @@
+// The engine's posterior against the second implementation beside this file, finding for finding.
+#include "checks/bruteforce/reference.h"
+#include "exchange/examfile.h"
+#include "reasoning/knowledge.h"
+#include "reasoning/localizer.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <gtest/gtest.h>
+#include <random>
+
+namespace {
+
+using namespace rhizograph;
+using bruteforce::Json;
+
+class Exactness : public ::testing::Test {
+protected:
+    static void SetUpTestSuite() {
+        const std::string directory = RHIZOGRAPH_RESOURCES "/knowledge";
+        const auto loaded = Knowledge::load(directory);
+        ASSERT_TRUE(loaded.ok()) << loaded.problems().front().text();
+        knowledge = new Knowledge(*loaded);
+        reference = new bruteforce::Reference(directory);
+    }
+    static void TearDownTestSuite() {
+        delete knowledge;
+        delete reference;
+    }
+
+    /// Largest difference over all sites and sides; infinite when the two do not know the same ones.
+    static double difference(const Exam& exam, const Json& file) {
+        auto expected = reference->posterior(file);
+        double worst = 0;
+        for (const auto& site : knowledge->localizer().posterior(exam)) {
+            const auto found = expected.find({site.site.text(), std::string{name(site.side)}});
+            if (found == expected.end()) return INFINITY;
+            worst = std::max(worst, std::abs(found->second - site.probability));
+            expected.erase(found);
+        }
+        return expected.empty() ? worst : INFINITY;
+    }
+
+    static const Knowledge* knowledge;
+    static const bruteforce::Reference* reference;
+};
+
+const Knowledge* Exactness::knowledge = nullptr;
+const bruteforce::Reference* Exactness::reference = nullptr;
+
+Value anyValue(const Scale& scale, std::mt19937& random) {
+    const auto upTo = [&](std::size_t n) {
+        return std::uniform_int_distribution<std::size_t>{0, n - 1}(random);
+    };
+    if (!scale.numeric()) return Value::token(scale.values[upTo(scale.values.size())].token);
+    const auto steps = static_cast<std::size_t>(std::floor((scale.maximum - scale.minimum) / scale.step));
+    return Value::number(scale.minimum +
+                         static_cast<double>(upTo(std::min<std::size_t>(steps, 200) + 1)) * scale.step);
+}
+
+/// Items that bear on the site at all, as the reference sees it; measures of both sides count as one item.
+std::vector<const Item*> bearing(const bruteforce::Reference& reference, const Catalogue& catalogue,
+                                 std::mt19937& random) {
+    std::vector<const Item*> out;
+    for (const Item& item : catalogue.items()) {
+        if (item.scale.kind == Scale::Kind::text) continue;
+        Exam exam;
+        for (const Side side : item.sided ? std::vector{Side::left, Side::right} : std::vector{Side::none})
+            exam.set({item.id, side}, {anyValue(item.scale, random), false, {}});
+        if (!reference.factors(examToJson(exam, catalogue)).empty()) out.push_back(&item);
+    }
+    return out;
+}
+
+Exam anyExam(const std::vector<const Item*>& items, std::size_t findings, std::mt19937& random) {
+    Exam exam;
+    if (random() % 4 != 0) exam.subject.age = static_cast<int>(18 + random() % 75);
+    while (exam.findings().size() < findings) {
+        const Item& item = *items[random() % items.size()];
+        const bool both = random() % 2 == 0;
+        const Side side = item.sided ? (random() % 2 == 0 ? Side::left : Side::right) : Side::none;
+        exam.set({item.id, side}, {anyValue(item.scale, random), false, {}});
+        if (item.sided && both)
+            exam.set({item.id, mirrored(side)}, {anyValue(item.scale, random), false, {}});
+    }
+    return exam;
+}
+
+constexpr double tolerance = 1e-9;
+
+TEST_F(Exactness, AnEmptyExamGivesThePriorsOfTheKnowledge) {
+    const auto file = Json::parse(R"({"findings": []})");
+    EXPECT_LT(difference(Exam{}, file), tolerance) << "the priors differ";
+    std::printf("%zu joint hypotheses\n", reference->hypotheses(Json::object()).size());
+}
+
+TEST_F(Exactness, EverySingleFindingMovesTheSitesAsTheSecondImplementationSays) {
+    std::mt19937 random{1};
+    std::size_t tried = 0;
+    double worst = 0;
+    for (const Item* item : bearing(*reference, knowledge->catalogue(), random))
+        for (int repeat = 0; repeat < 2; ++repeat) {
+            const Exam exam = anyExam({item}, 1, random);
+            const double d = difference(exam, examToJson(exam, knowledge->catalogue()));
+            EXPECT_LT(d, tolerance) << examText(exam, knowledge->catalogue());
+            worst = std::max(worst, d);
+            ++tried;
+        }
+    std::printf("%zu single findings, largest difference %.2g\n", tried, worst);
+}
+
+TEST_F(Exactness, RandomExamsOfAHandfulOfFindingsAgree) {
+    std::mt19937 random{20260302};
+    const auto items = bearing(*reference, knowledge->catalogue(), random);
+    double worst = 0;
+    for (int i = 0; i < 300; ++i) {
+        const Exam exam = anyExam(items, 1 + random() % 9, random);
+        const double d = difference(exam, examToJson(exam, knowledge->catalogue()));
+        EXPECT_LT(d, tolerance) << examText(exam, knowledge->catalogue());
+        worst = std::max(worst, d);
+    }
+    std::printf("%zu items bear on the site; 300 random exams, largest difference %.2g\n", items.size(),
+                worst);
+}
+
+TEST_F(Exactness, EveryCaseAgrees) {
+    namespace fs = std::filesystem;
+    std::size_t tried = 0;
+    double worst = 0;
+    for (const auto& entry : fs::recursive_directory_iterator(RHIZOGRAPH_TEST_DATA "/cases")) {
+        if (entry.path().extension() != ".json") continue;
+        const auto exam = readExamFile(entry.path(), knowledge->catalogue());
+        ASSERT_TRUE(exam.ok()) << exam.problems().front().text();
+        std::ifstream in(entry.path());
+        const double d = difference(*exam, Json::parse(in));
+        EXPECT_LT(d, tolerance) << entry.path().filename();
+        worst = std::max(worst, d);
+        ++tried;
+    }
+    ASSERT_GT(tried, 100U);
+    std::printf("%zu cases, largest difference %.2g\n", tried, worst);
+}
+
+} // namespace
