@@ -34,7 +34,8 @@ constexpr std::array<std::pair<AuditAction, std::string_view>, 19> actionWords{{
 } // namespace
 
 std::string_view name(AuditAction action) {
-    return std::find_if(actionWords.begin(), actionWords.end(), [&](const auto& entry) { return entry.first == action; })
+    return std::find_if(actionWords.begin(), actionWords.end(),
+                        [&](const auto& entry) { return entry.first == action; })
         ->second;
 }
 
@@ -44,19 +45,22 @@ std::optional<AuditAction> auditActionNamed(std::string_view word) {
     return std::nullopt;
 }
 
-void SqlStore::addAuditFor(const Keys& keys, const std::string& staff, const std::string& at, AuditAction action,
-                           const std::string& subject, const std::string& detail) {
+void SqlStore::addAuditFor(const Keys& keys, const std::string& staff, const std::string& at,
+                           AuditAction action, const std::string& subject, const std::string& detail) {
     const auto last = database_->first("select number, mac from audit order by number desc limit 1");
     AuditRow row{last ? last->integer(0) + 1 : 1, at, staff, std::string{name(action)}, subject, {}, {}};
     row.sealed = seal(keys.sealing, detail, row.context());
     row.mac = row.expectedMac(keys, last ? last->bytes(1) : Mac{});
-    database_->run("insert into audit (number, at, staff, action, subject, sealed, mac) values ($1, $2, $3, $4, $5, $6, $7)",
-                   {row.number, row.at, row.staff.empty() ? sql::Cell{} : sql::Cell{row.staff}, row.action, row.subject,
-                    row.sealed, row.mac});
+    database_->run("insert into audit (number, at, staff, action, subject, sealed, mac) values ($1, $2, $3, "
+                   "$4, $5, $6, $7)",
+                   {row.number, row.at, row.staff.empty() ? sql::Cell{} : sql::Cell{row.staff}, row.action,
+                    row.subject, row.sealed, row.mac});
     // The audit's end is sealed too: otherwise its last entries could be cut off unnoticed.
-    const Mac head = keyedHash(keys.chain, Packer{}.text("audit head").number(row.number).bytes(row.mac).packed());
+    const Mac head =
+        keyedHash(keys.chain, Packer{}.text("audit head").number(row.number).bytes(row.mac).packed());
     database_->run("insert into audit_head (one, number, mac) values (1, $1, $2) "
-                   "on conflict (one) do update set number = excluded.number, mac = excluded.mac", {row.number, head});
+                   "on conflict (one) do update set number = excluded.number, mac = excluded.mac",
+                   {row.number, head});
 }
 
 void SqlStore::addAudit(AuditAction action, const std::string& subject, const std::string& detail) {
@@ -69,7 +73,7 @@ Outcome SqlStore::log(AuditAction action, const std::string& subject, const std:
                                             AuditAction::backedUp, AuditAction::restored};
         if (std::find(outside.begin(), outside.end(), action) == outside.end())
             refuse("The record notes this by itself.");
-        require(action == AuditAction::opened ? Permission::read
+        require(action == AuditAction::opened     ? Permission::read
                 : action == AuditAction::backedUp ? Permission::backUp
                 : action == AuditAction::restored ? Permission::restore
                                                   : Permission::exportData);
@@ -83,13 +87,14 @@ Result<std::vector<AuditEntry>> SqlStore::audit(int limit) {
     return guarded<std::vector<AuditEntry>>([&] {
         require(Permission::readAudit);
         std::vector<AuditEntry> out;
-        for (const sql::Row& found : database_->rows(fmt::format("select {} from audit order by number desc limit $1",
-                                                                 AuditRow::columns), {std::int64_t{std::max(limit, 0)}})) {
+        for (const sql::Row& found : database_->rows(
+                 fmt::format("select {} from audit order by number desc limit $1", AuditRow::columns),
+                 {std::int64_t{std::max(limit, 0)}})) {
             const AuditRow row = AuditRow::from(found);
             const auto action = auditActionNamed(row.action);
             if (!action) reportDamage("The audit names an action that does not exist.");
-            out.push_back({row.number, row.at, row.staff.empty() ? "" : userName(row.staff), *action, row.subject,
-                           open(keys().sealing, row.sealed, row.context())});
+            out.push_back({row.number, row.at, row.staff.empty() ? "" : userName(row.staff), *action,
+                           row.subject, open(keys().sealing, row.sealed, row.context())});
         }
         return out;
     });

@@ -26,7 +26,12 @@ VisitRow VisitRow::from(const sql::Row& row) {
 Mac VisitRow::expectedMac(const Keys& keys) const {
     Packer message;
     message.text("visit").text(id).text(patient).text(date).text(startedAt).text(changedAt).text(state);
-    message.number(age ? 1 : 0).number(age.value_or(0)).text(author).number(openRedSigns).number(events).bytes(head);
+    message.number(age ? 1 : 0)
+        .number(age.value_or(0))
+        .text(author)
+        .number(openRedSigns)
+        .number(events)
+        .bytes(head);
     return keyedHash(keys.chain, message.packed());
 }
 
@@ -75,14 +80,19 @@ AuditRow AuditRow::from(const sql::Row& row) {
 
 Mac AuditRow::expectedMac(const Keys& keys, const Mac& before) const {
     Packer message;
-    message.text("audit").bytes(before).number(number).text(at).text(staff).text(action).text(subject).bytes(sealed);
+    message.text("audit").bytes(before).number(number).text(at).text(staff).text(action).text(subject).bytes(
+        sealed);
     return keyedHash(keys.chain, message.packed());
 }
 
-std::string AuditRow::context() const { return Packer{}.text("audit").number(number).text(action).packed(); }
+std::string AuditRow::context() const {
+    return Packer{}.text("audit").number(number).text(action).packed();
+}
 
-Mac staffMac(const Keys& keys, const std::string& id, const std::string& name, const std::string& role, bool active) {
-    return keyedHash(keys.chain, Packer{}.text("staff").text(id).text(name).text(role).number(active ? 1 : 0).packed());
+Mac staffMac(const Keys& keys, const std::string& id, const std::string& name, const std::string& role,
+             bool active) {
+    return keyedHash(keys.chain,
+                     Packer{}.text("staff").text(id).text(name).text(role).number(active ? 1 : 0).packed());
 }
 
 } // namespace rhizograph

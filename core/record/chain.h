@@ -54,13 +54,16 @@ struct EventRow {
     Bytes sealed;
     Mac mac;
 
-    static constexpr const char* columns = "visit, number, kind, item, side, bulk, author, session, at, sealed, mac";
+    static constexpr const char* columns =
+        "visit, number, kind, item, side, bulk, author, session, at, sealed, mac";
     static EventRow from(const sql::Row& row);
     /// What mac should be after `before`, the hash of the event before.
     [[nodiscard]] Mac expectedMac(const Keys& keys, const Mac& before) const;
     /// What the content was sealed for; another place in the record cannot open it.
     [[nodiscard]] std::string context() const;
-    [[nodiscard]] std::string content(const Keys& keys) const { return open(keys.sealing, sealed, context()); }
+    [[nodiscard]] std::string content(const Keys& keys) const {
+        return open(keys.sealing, sealed, context());
+    }
 };
 
 struct AuditRow {
@@ -79,7 +82,7 @@ struct AuditRow {
 };
 
 /// Keyed hash of a user's row, so that nobody makes himself administrator with a database tool.
-[[nodiscard]] Mac staffMac(const Keys& keys, const std::string& id, const std::string& name, const std::string& role,
-                           bool active);
+[[nodiscard]] Mac staffMac(const Keys& keys, const std::string& id, const std::string& name,
+                           const std::string& role, bool active);
 
 } // namespace rhizograph

@@ -13,9 +13,12 @@ namespace fs = std::filesystem;
 void checkIsFile(const fs::path& file) {
     std::error_code error;
     const fs::file_status status = fs::status(file, error);
-    if (status.type() == fs::file_type::not_found) throw RecordError(Failure::device, "There is no such clinic file.");
-    if (error) throw RecordError(Failure::readOnly, "The clinic file cannot be reached: " + error.message() + ".");
-    if (!fs::is_regular_file(status)) throw RecordError(Failure::foreign, "This is not a file, so no clinic can be in it.");
+    if (status.type() == fs::file_type::not_found)
+        throw RecordError(Failure::device, "There is no such clinic file.");
+    if (error)
+        throw RecordError(Failure::readOnly, "The clinic file cannot be reached: " + error.message() + ".");
+    if (!fs::is_regular_file(status))
+        throw RecordError(Failure::foreign, "This is not a file, so no clinic can be in it.");
     if (fs::file_size(file, error) == 0 && !error)
         throw RecordError(Failure::foreign, "This file is empty: it holds no clinic.");
 }
@@ -29,7 +32,8 @@ void bringUpToDate(sqlite::Database& database, int version, int busyMilliseconds
     sqlite::Database copy{kept, busyMilliseconds};
     database.copyTo(copy);
     if (copy.first("pragma integrity_check")->text(0) != "ok")
-        reportDamage("The clinic must be brought up to date, but the copy made first is damaged, so nothing was changed.");
+        reportDamage("The clinic must be brought up to date, but the copy made first is damaged, so nothing "
+                     "was changed.");
     schema::migrate(database);
 }
 

@@ -17,7 +17,11 @@ private:
     Failure kind_;
 };
 
-[[noreturn]] inline void refuse(const std::string& reason) { throw RecordError(Failure::refused, reason); }
-[[noreturn]] inline void reportDamage(const std::string& reason) { throw RecordError(Failure::damaged, reason); }
+[[noreturn]] inline void refuse(const std::string& reason) {
+    throw RecordError(Failure::refused, reason);
+}
+[[noreturn]] inline void reportDamage(const std::string& reason) {
+    throw RecordError(Failure::damaged, reason);
+}
 
 } // namespace rhizograph

@@ -16,17 +16,26 @@ namespace fs = std::filesystem;
 
 [[noreturn]] void failWith(int error, const fs::path& file) {
     switch (error) {
-    case EEXIST: refuse(fmt::format("There is already a file {}. Choose another name.", file.string()));
-    case ENOENT: refuse(fmt::format("There is no folder {}.", file.parent_path().string()));
+    case EEXIST:
+        refuse(fmt::format("There is already a file {}. Choose another name.", file.string()));
+    case ENOENT:
+        refuse(fmt::format("There is no folder {}.", file.parent_path().string()));
     case ENOSPC:
     case EDQUOT:
-    case EFBIG: throw RecordError(Failure::full, fmt::format("The disk of {} is full. Free some space or choose another "
-                                                             "place.", file.string()));
+    case EFBIG:
+        throw RecordError(Failure::full,
+                          fmt::format("The disk of {} is full. Free some space or choose another "
+                                      "place.",
+                                      file.string()));
     case EACCES:
     case EPERM:
-    case EROFS: throw RecordError(Failure::readOnly, fmt::format("{} cannot be written. Allow writing there or choose "
-                                                                 "another place.", file.string()));
-    default: break;
+    case EROFS:
+        throw RecordError(Failure::readOnly,
+                          fmt::format("{} cannot be written. Allow writing there or choose "
+                                      "another place.",
+                                      file.string()));
+    default:
+        break;
     }
     throw RecordError(Failure::device, fmt::format("{} cannot be written: {}.", file.string(),
                                                    std::generic_category().message(error)));
@@ -35,7 +44,8 @@ namespace fs = std::filesystem;
 /// A file descriptor that is closed at the end of its life.
 class Descriptor {
 public:
-    Descriptor(const fs::path& file, int flags) : file_(file), number_(::open(file.c_str(), flags | O_CLOEXEC, 0600)) {
+    Descriptor(const fs::path& file, int flags)
+        : file_(file), number_(::open(file.c_str(), flags | O_CLOEXEC, 0600)) {
         if (number_ < 0) failWith(errno, file);
     }
     ~Descriptor() { ::close(number_); }
@@ -66,7 +76,9 @@ void syncFolderOf(const fs::path& file) {
 
 } // namespace
 
-void createPrivateFile(const fs::path& file) { const Descriptor created{file, O_CREAT | O_EXCL | O_WRONLY}; }
+void createPrivateFile(const fs::path& file) {
+    const Descriptor created{file, O_CREAT | O_EXCL | O_WRONLY};
+}
 
 void replaceFile(const fs::path& from, const fs::path& to) {
     if (::rename(from.c_str(), to.c_str()) != 0) failWith(errno, to);

@@ -26,8 +26,12 @@ Side sideOf(const std::string& word) {
 std::string packFinding(const std::optional<Finding>& finding) {
     if (!finding) return Packer{}.number(cleared).packed();
     const Value& value = finding->value;
-    return Packer{}.number(static_cast<std::int64_t>(value.kind())).text(value.word()).real(value.number())
-        .text(finding->note).packed();
+    return Packer{}
+        .number(static_cast<std::int64_t>(value.kind()))
+        .text(value.word())
+        .real(value.number())
+        .text(finding->note)
+        .packed();
 }
 
 std::optional<Finding> unpackFinding(std::string_view bytes, bool bulk) {
@@ -38,11 +42,16 @@ std::optional<Finding> unpackFinding(std::string_view bytes, bool bulk) {
     const double number = in.real();
     const std::string note = in.text();
     switch (kind) {
-    case static_cast<std::int64_t>(Value::Kind::token): return Finding{Value::token(word), bulk, note};
-    case static_cast<std::int64_t>(Value::Kind::number): return Finding{Value::number(number), bulk, note};
-    case static_cast<std::int64_t>(Value::Kind::text): return Finding{Value::text(word), bulk, note};
-    case static_cast<std::int64_t>(Value::Kind::notTestable): return Finding{Value::notTestable(word), bulk, note};
-    default: reportDamage("A stored finding has an unknown form.");
+    case static_cast<std::int64_t>(Value::Kind::token):
+        return Finding{Value::token(word), bulk, note};
+    case static_cast<std::int64_t>(Value::Kind::number):
+        return Finding{Value::number(number), bulk, note};
+    case static_cast<std::int64_t>(Value::Kind::text):
+        return Finding{Value::text(word), bulk, note};
+    case static_cast<std::int64_t>(Value::Kind::notTestable):
+        return Finding{Value::notTestable(word), bulk, note};
+    default:
+        reportDamage("A stored finding has an unknown form.");
     }
 }
 
@@ -76,10 +85,11 @@ Result<Exam> SqlStore::exam(const VisitId& id) {
         exam.date = visit.date;
         if (visit.age) exam.subject.age = static_cast<int>(*visit.age);
         exam.subject.sex = loadedPatient(PatientId{visit.patient}).identity.sex;
-        for (const sql::Row& row : database_->rows(
-                 "select e.visit, e.number, e.kind, e.item, e.side, e.bulk, e.author, e.session, e.at, e.sealed, e.mac "
-                 "from finding f join visit_event e on e.visit = f.visit and e.number = f.event where f.visit = $1",
-                 {id.text()})) {
+        for (const sql::Row& row : database_->rows("select e.visit, e.number, e.kind, e.item, e.side, "
+                                                   "e.bulk, e.author, e.session, e.at, e.sealed, e.mac "
+                                                   "from finding f join visit_event e on e.visit = f.visit "
+                                                   "and e.number = f.event where f.visit = $1",
+                                                   {id.text()})) {
             const FindingEvent event = findingEvent(EventRow::from(row));
             if (event.finding) exam.set(event.key, *event.finding);
         }
@@ -114,8 +124,11 @@ Result<std::vector<FindingEvent>> SqlStore::eventsAfter(const VisitId& visit, in
         require(Permission::read);
         std::vector<FindingEvent> out;
         for (const sql::Row& row : database_->rows(
-                 fmt::format("select {} from visit_event where visit = $1 and number > $2 and kind = 'finding' "
-                             "order by number", EventRow::columns), {visit.text(), std::int64_t{number}})) {
+                 fmt::format(
+                     "select {} from visit_event where visit = $1 and number > $2 and kind = 'finding' "
+                     "order by number",
+                     EventRow::columns),
+                 {visit.text(), std::int64_t{number}})) {
             const EventRow event = EventRow::from(row);
             out.push_back(findingEvent(event));
             out.back().by = userName(event.author);

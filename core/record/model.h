@@ -45,15 +45,15 @@ enum class VisitState { intake, inRoom, toReview, signedOff };
 struct Visit {
     VisitId id;
     PatientId patient;
-    int number = 1;         ///< 1 for the patient's first visit
-    std::string date;       ///< ISO 8601 calendar date
-    std::string startedAt;  ///< UTC, ISO 8601 to the second
-    std::string changedAt;  ///< UTC, last write
+    int number = 1;        ///< 1 for the patient's first visit
+    std::string date;      ///< ISO 8601 calendar date
+    std::string startedAt; ///< UTC, ISO 8601 to the second
+    std::string changedAt; ///< UTC, last write
     VisitState state = VisitState::intake;
     std::optional<int> ageAtVisit;
-    std::string author;     ///< name of who opened it
-    int findings = 0;       ///< how many are recorded
-    int openRedSigns = 0;   ///< urgent or emergency and not acknowledged, as last assessed by the app
+    std::string author;   ///< name of who opened it
+    int findings = 0;     ///< how many are recorded
+    int openRedSigns = 0; ///< urgent or emergency and not acknowledged, as last assessed by the app
 };
 
 /// One change of one finding: `finding` empty means cleared.
@@ -94,9 +94,25 @@ struct Signature {
 
 /// What the audit distinguishes.
 enum class AuditAction {
-    clinicCreated, signedIn, signInFailed, opened, exported, printed, settingsChanged, userAdded, userChanged,
-    passphraseChanged, visitSigned, addendumAdded, patientsMerged, patientsParted, patientErased, backedUp,
-    restored, verified, unsavedReplayed,
+    clinicCreated,
+    signedIn,
+    signInFailed,
+    opened,
+    exported,
+    printed,
+    settingsChanged,
+    userAdded,
+    userChanged,
+    passphraseChanged,
+    visitSigned,
+    addendumAdded,
+    patientsMerged,
+    patientsParted,
+    patientErased,
+    backedUp,
+    restored,
+    verified,
+    unsavedReplayed,
 };
 
 struct AuditEntry {
@@ -125,7 +141,8 @@ struct Verification {
 /// Why the last call failed, coarsely: enough to offer the right way out.
 enum class Failure {
     none,
-    refused,  ///< the record will not do this (not allowed, signed, unknown, malformed): retrying changes nothing
+    refused,  ///< the record will not do this (not allowed, signed, unknown, malformed): retrying changes
+              ///< nothing
     busy,     ///< someone else is writing; retry
     full,     ///< no space; make some and retry, or save a copy elsewhere
     readOnly, ///< cannot be written; change permissions and retry, or save a copy elsewhere

@@ -13,7 +13,9 @@ Packer& Packer::number(std::int64_t value) {
     return *this;
 }
 
-Packer& Packer::real(double value) { return number(std::bit_cast<std::int64_t>(value)); }
+Packer& Packer::real(double value) {
+    return number(std::bit_cast<std::int64_t>(value));
+}
 
 Packer& Packer::text(std::string_view value) {
     number(static_cast<std::int64_t>(value.size()));
@@ -42,7 +44,9 @@ std::int64_t Unpacker::number() {
     return static_cast<std::int64_t>(bits);
 }
 
-double Unpacker::real() { return std::bit_cast<double>(number()); }
+double Unpacker::real() {
+    return std::bit_cast<double>(number());
+}
 
 std::size_t Unpacker::count() {
     const std::int64_t value = number();
@@ -51,6 +55,8 @@ std::size_t Unpacker::count() {
     return static_cast<std::size_t>(value);
 }
 
-std::string Unpacker::text() { return std::string{take(count())}; }
+std::string Unpacker::text() {
+    return std::string{take(count())};
+}
 
 } // namespace rhizograph

@@ -9,8 +9,12 @@ namespace rhizograph {
 
 using Bytes = std::vector<unsigned char>;
 
-[[nodiscard]] inline Bytes bytesOf(std::string_view text) { return {text.begin(), text.end()}; }
-[[nodiscard]] inline std::string textOf(const Bytes& bytes) { return {bytes.begin(), bytes.end()}; }
+[[nodiscard]] inline Bytes bytesOf(std::string_view text) {
+    return {text.begin(), text.end()};
+}
+[[nodiscard]] inline std::string textOf(const Bytes& bytes) {
+    return {bytes.begin(), bytes.end()};
+}
 
 /// Puts values one after another so that no two different lists of values give the same bytes
 /// (texts carry their length). Numbers are little-endian.

@@ -8,22 +8,33 @@
 namespace rhizograph {
 namespace {
 
-/// The plain letters of U+00C0 to U+017F, in code point order; '*' stays as it is (× ÷), two-letter ones are below.
+/// The plain letters of U+00C0 to U+017F, in code point order; '*' stays as it is (× ÷), two-letter ones are
+/// below.
 constexpr std::string_view plainLetters =
-    "aaaaaaaceeeeiiiidnooooo*ouuuuyts"                                 // 00C0-00DF
-    "aaaaaaaceeeeiiiidnooooo*ouuuuyty"                                 // 00E0-00FF
-    "aaaaaaccccccccddddeeeeeeeeeegggggggghhhhiiiiiiiiiiiijjkkklllllll" // 0100-013F
+    "aaaaaaaceeeeiiiidnooooo*ouuuuyts"                                  // 00C0-00DF
+    "aaaaaaaceeeeiiiidnooooo*ouuuuyty"                                  // 00E0-00FF
+    "aaaaaaccccccccddddeeeeeeeeeegggggggghhhhiiiiiiiiiiiijjkkklllllll"  // 0100-013F
     "lllnnnnnnnnnoooooooorrrrrrssssssssttttttuuuuuuuuuuuuwwyyyzzzzzzs"; // 0140-017F
 static_assert(plainLetters.size() == 192);
 
 std::optional<std::string_view> twoLetters(char32_t c) {
     switch (c) {
-    case 0xc6: case 0xe6: return "ae";
-    case 0xde: case 0xfe: return "th";
-    case 0xdf: return "ss";
-    case 0x132: case 0x133: return "ij";
-    case 0x152: case 0x153: return "oe";
-    default: return std::nullopt;
+    case 0xc6:
+    case 0xe6:
+        return "ae";
+    case 0xde:
+    case 0xfe:
+        return "th";
+    case 0xdf:
+        return "ss";
+    case 0x132:
+    case 0x133:
+        return "ij";
+    case 0x152:
+    case 0x153:
+        return "oe";
+    default:
+        return std::nullopt;
     }
 }
 
@@ -102,11 +113,16 @@ std::string folded(std::string_view text) {
     for (std::size_t at = 0; at < text.size();) {
         const char32_t c = next(text, at);
         if (c >= 0x300 && c <= 0x36f) continue; // combining accents
-        if (const auto two = twoLetters(c)) out += *two;
-        else if (c >= U'A' && c <= U'Z') out += static_cast<char>(c + 0x20);
-        else if (c >= 0xc0 && c <= 0x17f && plainLetters[c - 0xc0] != '*') out += plainLetters[c - 0xc0];
-        else if (const auto later = laterLetter(c)) out += *later;
-        else append(out, small(c));
+        if (const auto two = twoLetters(c))
+            out += *two;
+        else if (c >= U'A' && c <= U'Z')
+            out += static_cast<char>(c + 0x20);
+        else if (c >= 0xc0 && c <= 0x17f && plainLetters[c - 0xc0] != '*')
+            out += plainLetters[c - 0xc0];
+        else if (const auto later = laterLetter(c))
+            out += *later;
+        else
+            append(out, small(c));
     }
     return out;
 }
@@ -116,8 +132,12 @@ void PatientIndex::put(const Patient& patient) {
                                                 folded(patient.identity.recordNumber)});
 }
 
-void PatientIndex::remove(const PatientId& id) { entries_.erase(id); }
-void PatientIndex::clear() { entries_.clear(); }
+void PatientIndex::remove(const PatientId& id) {
+    entries_.erase(id);
+}
+void PatientIndex::clear() {
+    entries_.clear();
+}
 
 const Identity* PatientIndex::find(const PatientId& id) const {
     const auto found = entries_.find(id);
@@ -129,9 +149,12 @@ int PatientIndex::rank(const Entry& entry, const std::vector<std::string>& words
     int worst = 0;
     for (const std::string& word : words) {
         if (entry.number == word) continue;
-        if (beginsAWord(entry.name, word) || entry.number.starts_with(word)) worst = std::max(worst, 1);
-        else if (entry.name.find(word) != std::string::npos || entry.number.find(word) != std::string::npos) worst = 2;
-        else return -1;
+        if (beginsAWord(entry.name, word) || entry.number.starts_with(word))
+            worst = std::max(worst, 1);
+        else if (entry.name.find(word) != std::string::npos || entry.number.find(word) != std::string::npos)
+            worst = 2;
+        else
+            return -1;
     }
     return worst;
 }

@@ -10,14 +10,17 @@
 namespace rhizograph {
 namespace {
 
-std::string identityContext(const std::string& patient) { return Packer{}.text("identity").text(patient).packed(); }
+std::string identityContext(const std::string& patient) {
+    return Packer{}.text("identity").text(patient).packed();
+}
 
 void check(const Identity& identity) {
     if (identity.name.empty()) refuse("A patient needs a name.");
     if (!identity.birthDate.empty() && !isCalendarDate(identity.birthDate))
         refuse(fmt::format("\"{}\" is not a date of birth (year-month-day).", identity.birthDate));
     static const std::set<std::string> sexes{"", "female", "male", "other"};
-    if (!sexes.contains(identity.sex)) refuse(fmt::format("\"{}\" is not one of female, male, other.", identity.sex));
+    if (!sexes.contains(identity.sex))
+        refuse(fmt::format("\"{}\" is not one of female, male, other.", identity.sex));
 }
 
 } // namespace
@@ -28,22 +31,33 @@ bool isCalendarDate(const std::string& text) {
     unsigned day = 0;
     int used = 0;
     const bool shape = text.size() == 10 && std::all_of(text.begin(), text.end(), [](char c) {
-        return c == '-' || (c >= '0' && c <= '9');
-    });
-    if (!shape || std::sscanf(text.c_str(), "%4d-%2u-%2u%n", &year, &month, &day, &used) != 3 || used != 10) return false;
-    return std::chrono::year_month_day{std::chrono::year{year}, std::chrono::month{month}, std::chrono::day{day}}.ok();
+                           return c == '-' || (c >= '0' && c <= '9');
+                       });
+    if (!shape || std::sscanf(text.c_str(), "%4d-%2u-%2u%n", &year, &month, &day, &used) != 3 || used != 10)
+        return false;
+    return std::chrono::year_month_day{std::chrono::year{year}, std::chrono::month{month},
+                                       std::chrono::day{day}}
+        .ok();
 }
 
 std::string packIdentity(const Identity& identity) {
-    return Packer{}.number(6).text(identity.name).text(identity.recordNumber).text(identity.birthDate).text(identity.sex)
-        .text(identity.contact).text(identity.notes).packed();
+    return Packer{}
+        .number(6)
+        .text(identity.name)
+        .text(identity.recordNumber)
+        .text(identity.birthDate)
+        .text(identity.sex)
+        .text(identity.contact)
+        .text(identity.notes)
+        .packed();
 }
 
 Identity unpackIdentity(std::string_view bytes) {
     Unpacker in{bytes};
     if (in.number() != 6) reportDamage("A stored identity has an unknown form.");
     Identity out;
-    for (std::string* field : {&out.name, &out.recordNumber, &out.birthDate, &out.sex, &out.contact, &out.notes})
+    for (std::string* field :
+         {&out.name, &out.recordNumber, &out.birthDate, &out.sex, &out.contact, &out.notes})
         *field = in.text();
     return out;
 }
@@ -72,10 +86,12 @@ void SqlStore::storeIdentity(const PatientId& id, const Identity& identity, bool
         database_->run("insert into patient (id, person, revision, sealed) values ($1, $1, $2, $3)",
                        {id.text(), revision, sealed});
     else
-        database_->run("update patient set revision = $2, sealed = $3 where id = $1", {id.text(), revision, sealed});
+        database_->run("update patient set revision = $2, sealed = $3 where id = $1",
+                       {id.text(), revision, sealed});
     // Every identity a patient ever had is kept, with who wrote it.
-    database_->run("insert into patient_version (patient, revision, author, at, sealed) values ($1, $2, $3, $4, $5)",
-                   {id.text(), revision, session().user.id.text(), now(), sealed});
+    database_->run(
+        "insert into patient_version (patient, revision, author, at, sealed) values ($1, $2, $3, $4, $5)",
+        {id.text(), revision, session().user.id.text(), now(), sealed});
 }
 
 /// Unseals what was written since the last look, by this connection or another.
@@ -84,12 +100,16 @@ void SqlStore::refreshPatients() {
         forgetPatients();
         indexedErasures_ = erasures;
     }
-    for (const sql::Row& row : database_->rows("select id, person, revision, sealed from patient where revision > $1 "
-                                               "order by revision", {indexedRevision_})) {
+    for (const sql::Row& row :
+         database_->rows("select id, person, revision, sealed from patient where revision > $1 "
+                         "order by revision",
+                         {indexedRevision_})) {
         const PatientId id{row.text(0)};
         // A duplicate is found under the patient it belongs to.
-        if (row.text(1) == row.text(0)) index_.put({id, unsealedIdentity(id, row.bytes(3))});
-        else index_.remove(id);
+        if (row.text(1) == row.text(0))
+            index_.put({id, unsealedIdentity(id, row.bytes(3))});
+        else
+            index_.remove(id);
         indexedRevision_ = row.integer(2);
     }
 }
@@ -124,7 +144,8 @@ Patient SqlStore::loadedPatient(const PatientId& id) {
     const PatientId person{personOf(id)};
     const Identity* identity = index_.find(person);
     if (identity == nullptr || unreadable_.contains(person))
-        reportDamage("The entry of this patient was changed outside the program or is damaged. Verify the record.");
+        reportDamage(
+            "The entry of this patient was changed outside the program or is damaged. Verify the record.");
     return {person, *identity};
 }
 
@@ -161,7 +182,8 @@ std::vector<PatientId> SqlStore::byNewestVisit() {
     std::vector<PatientId> out;
     for (const sql::Row& row : database_->rows(
              "select p.person from patient p left join visit v on v.patient = p.id group by p.person "
-             "order by coalesce(max(v.date), '') desc, coalesce(max(v.started_at), '') desc, max(p.revision) desc"))
+             "order by coalesce(max(v.date), '') desc, coalesce(max(v.started_at), '') desc, max(p.revision) "
+             "desc"))
         out.emplace_back(row.text(0));
     return out;
 }
@@ -216,7 +238,8 @@ Outcome SqlStore::erasePatient(const PatientId& patient, const std::string& reas
         if (reason.empty()) refuse("Erasing a patient needs a reason.");
         sql::Transaction transaction{*database_};
         const std::string person = personOf(patient);
-        const std::string visits = "(select v.id from visit v join patient p on p.id = v.patient where p.person = $1)";
+        const std::string visits =
+            "(select v.id from visit v join patient p on p.id = v.patient where p.person = $1)";
         for (const sql::Row& row : database_->rows("select id from visit where id in " + visits, {person}))
             addAudit(AuditAction::patientErased, row.text(0), "visit");
         addAudit(AuditAction::patientErased, person, reason);
@@ -224,7 +247,8 @@ Outcome SqlStore::erasePatient(const PatientId& patient, const std::string& reas
         database_->run("delete from visit_event where visit in " + visits, {person});
         database_->run("delete from visit where id in " + visits, {person});
         database_->run("delete from patient where person = $1", {person});
-        database_->run("update meta set value = $1 where key = 'erasures'", {std::to_string(counter("erasures") + 1)});
+        database_->run("update meta set value = $1 where key = 'erasures'",
+                       {std::to_string(counter("erasures") + 1)});
         transaction.commit();
     });
 }

@@ -16,10 +16,10 @@ enum class Permission {
     recordFindings,   ///< tap, clear, note, mark red signs as counted
     acknowledgeSigns, ///< take responsibility for a red sign
     writePlan,
-    sign,             ///< sign a visit and add addenda
-    mergePatients,    ///< join duplicates and part them again
-    exportData,       ///< export and print (always logged)
-    readAudit,        ///< read the audit and verify the record
+    sign,          ///< sign a visit and add addenda
+    mergePatients, ///< join duplicates and part them again
+    exportData,    ///< export and print (always logged)
+    readAudit,     ///< read the audit and verify the record
     backUp,
     manageUsers,
     changeSettings,
@@ -28,7 +28,8 @@ enum class Permission {
 };
 
 /// The table of roles. A nurse never signs, a reviewer never changes, only an administrator manages users,
-/// erases and restores. An administrator may do everything, because in a practice of one that is the clinician.
+/// erases and restores. An administrator may do everything, because in a practice of one that is the
+/// clinician.
 [[nodiscard]] bool allows(Role role, Permission permission);
 
 /// "nurse", "clinician", "reviewer", "administrator".

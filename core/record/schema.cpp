@@ -139,18 +139,23 @@ const std::vector<Migration>& migrations() {
     return all;
 }
 
-int currentVersion() { return migrations().back().to; }
+int currentVersion() {
+    return migrations().back().to;
+}
 
 int versionOf(sqlite::Database& database, int newest) {
     const auto id = database.first("pragma application_id")->integer(0);
     const int version = database.first("pragma user_version")->smallInteger(0);
     if (id != applicationId || version < 1)
-        throw RecordError(Failure::foreign, "This is a database of another program, not a clinic file. Nothing was changed "
-                                            "in it.");
+        throw RecordError(Failure::foreign,
+                          "This is a database of another program, not a clinic file. Nothing was changed "
+                          "in it.");
     if (version > newest)
-        throw RecordError(Failure::foreign, fmt::format("This clinic was written by a newer version of the program (schema {}, "
-                                                        "this one knows up to {}). Install the newer version; nothing was "
-                                                        "changed.", version, newest));
+        throw RecordError(Failure::foreign,
+                          fmt::format("This clinic was written by a newer version of the program (schema {}, "
+                                      "this one knows up to {}). Install the newer version; nothing was "
+                                      "changed.",
+                                      version, newest));
     return version;
 }
 
@@ -159,9 +164,11 @@ void migrate(sqlite::Database& database, const std::vector<Migration>& steps) {
         sql::Transaction transaction{database};
         if (database.first("pragma user_version")->integer(0) >= step.to) continue;
         database.script(step.statements);
-        database.script(fmt::format("pragma application_id = {}; pragma user_version = {};", applicationId, step.to));
+        database.script(
+            fmt::format("pragma application_id = {}; pragma user_version = {};", applicationId, step.to));
         database.run("insert into meta (key, value) values ('schema', $1) "
-                     "on conflict (key) do update set value = excluded.value", {std::to_string(step.to)});
+                     "on conflict (key) do update set value = excluded.value",
+                     {std::to_string(step.to)});
         transaction.commit();
     }
 }

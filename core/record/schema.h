@@ -26,8 +26,8 @@ struct Migration {
 /// Throws RecordError (foreign) unless the file is a clinic of this or an older schema; its schema otherwise.
 [[nodiscard]] int versionOf(sqlite::Database& database, int newest = currentVersion());
 
-/// Brings the database from its schema to the last of `steps`, each in a transaction of its own: after a failure it is at
-/// the last step that was completed.
+/// Brings the database from its schema to the last of `steps`, each in a transaction of its own: after a
+/// failure it is at the last step that was completed.
 void migrate(sqlite::Database& database, const std::vector<Migration>& steps = migrations());
 
 } // namespace rhizograph::schema

@@ -17,11 +17,15 @@ void ready() {
     if (sodium_init() < 0) throw std::runtime_error("the cryptographic library cannot start");
 }
 
-const unsigned char* bytes(std::string_view text) { return reinterpret_cast<const unsigned char*>(text.data()); }
+const unsigned char* bytes(std::string_view text) {
+    return reinterpret_cast<const unsigned char*>(text.data());
+}
 
 } // namespace
 
-void SecretKey::Release::operator()(unsigned char* bytes) const { sodium_free(bytes); }
+void SecretKey::Release::operator()(unsigned char* bytes) const {
+    sodium_free(bytes);
+}
 
 SecretKey::SecretKey() {
     ready();
@@ -67,14 +71,15 @@ std::string randomId() {
 
 SecretKey keyFromPassphrase(std::string_view passphrase, const Derivation& derivation) {
     SecretKey key;
-    if (derivation.salt.size() != crypto_pwhash_SALTBYTES || derivation.memoryBytes > (std::uint64_t{4} << 30U) ||
-        derivation.operations > 1000)
+    if (derivation.salt.size() != crypto_pwhash_SALTBYTES ||
+        derivation.memoryBytes > (std::uint64_t{4} << 30U) || derivation.operations > 1000)
         reportDamage("The stored figures of a passphrase make no sense.");
-    if (crypto_pwhash(key.data(), SecretKey::size, passphrase.data(), passphrase.size(), derivation.salt.data(),
-                      derivation.operations, static_cast<std::size_t>(derivation.memoryBytes),
-                      crypto_pwhash_ALG_ARGON2ID13) != 0)
-        throw RecordError(Failure::device, "This computer has not enough free memory to check the passphrase. "
-                                           "Close other programs and try again.");
+    if (crypto_pwhash(key.data(), SecretKey::size, passphrase.data(), passphrase.size(),
+                      derivation.salt.data(), derivation.operations,
+                      static_cast<std::size_t>(derivation.memoryBytes), crypto_pwhash_ALG_ARGON2ID13) != 0)
+        throw RecordError(Failure::device,
+                          "This computer has not enough free memory to check the passphrase. "
+                          "Close other programs and try again.");
     return key;
 }
 
@@ -82,7 +87,8 @@ Bytes seal(const SecretKey& key, std::string_view plain, std::string_view contex
     Bytes sealed(nonceSize + plain.size() + tagSize);
     randombytes_buf(sealed.data(), nonceSize);
     crypto_aead_xchacha20poly1305_ietf_encrypt(sealed.data() + nonceSize, nullptr, bytes(plain), plain.size(),
-                                               bytes(context), context.size(), nullptr, sealed.data(), key.data());
+                                               bytes(context), context.size(), nullptr, sealed.data(),
+                                               key.data());
     return sealed;
 }
 
@@ -90,9 +96,9 @@ std::string open(const SecretKey& key, const Bytes& sealed, std::string_view con
     constexpr auto why = "A sealed entry was changed outside the program or is damaged.";
     if (sealed.size() < nonceSize + tagSize) reportDamage(why);
     std::string plain(sealed.size() - nonceSize - tagSize, '\0');
-    if (crypto_aead_xchacha20poly1305_ietf_decrypt(reinterpret_cast<unsigned char*>(plain.data()), nullptr, nullptr,
-                                                   sealed.data() + nonceSize, sealed.size() - nonceSize,
-                                                   bytes(context), context.size(), sealed.data(), key.data()) != 0)
+    if (crypto_aead_xchacha20poly1305_ietf_decrypt(
+            reinterpret_cast<unsigned char*>(plain.data()), nullptr, nullptr, sealed.data() + nonceSize,
+            sealed.size() - nonceSize, bytes(context), context.size(), sealed.data(), key.data()) != 0)
         reportDamage(why);
     return plain;
 }

@@ -43,7 +43,8 @@ struct Derivation {
 /// Argon2id. Throws RecordError when the machine cannot give the memory or the stored figures make no sense.
 [[nodiscard]] SecretKey keyFromPassphrase(std::string_view passphrase, const Derivation& derivation);
 
-/// XChaCha20-Poly1305 with a random nonce in front; `context` says what and whose it is and must be the same to open.
+/// XChaCha20-Poly1305 with a random nonce in front; `context` says what and whose it is and must be the same
+/// to open.
 [[nodiscard]] Bytes seal(const SecretKey& key, std::string_view plain, std::string_view context);
 /// Throws RecordError (damaged) when key, context or bytes are not those of sealing.
 [[nodiscard]] std::string open(const SecretKey& key, const Bytes& sealed, std::string_view context);

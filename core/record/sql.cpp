@@ -12,9 +12,15 @@ template <class T> const T& Row::as(std::size_t column) const {
     return *value;
 }
 
-std::int64_t Row::integer(std::size_t column) const { return as<std::int64_t>(column); }
-const std::string& Row::text(std::size_t column) const { return as<std::string>(column); }
-const Bytes& Row::bytes(std::size_t column) const { return as<Bytes>(column); }
+std::int64_t Row::integer(std::size_t column) const {
+    return as<std::int64_t>(column);
+}
+const std::string& Row::text(std::size_t column) const {
+    return as<std::string>(column);
+}
+const Bytes& Row::bytes(std::size_t column) const {
+    return as<Bytes>(column);
+}
 
 int Row::smallInteger(std::size_t column) const {
     const std::int64_t value = integer(column);

@@ -17,7 +17,8 @@ namespace rhizograph::sql {
 using Cell = std::variant<std::monostate, std::int64_t, double, std::string, Bytes>; ///< monostate: null
 using Parameters = std::vector<Cell>;
 
-/// One row of an answer. Each getter insists on the stored type: nothing is converted, so text never reads as 0.
+/// One row of an answer. Each getter insists on the stored type: nothing is converted, so text never reads as
+/// 0.
 class Row {
 public:
     explicit Row(std::vector<Cell> cells) : cells_(std::move(cells)) {}
@@ -59,8 +60,10 @@ class Transaction {
 public:
     enum class Use { writing, reading };
     explicit Transaction(Connection& connection, Use use = Use::writing) : connection_(connection) {
-        if (use == Use::writing) connection_.begin();
-        else connection_.beginReading();
+        if (use == Use::writing)
+            connection_.begin();
+        else
+            connection_.beginReading();
     }
     ~Transaction() {
         if (!done_) connection_.rollback();

@@ -15,15 +15,20 @@ void check(int code) {
 
 } // namespace
 
-void Statement::Finalize::operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
+void Statement::Finalize::operator()(sqlite3_stmt* statement) const {
+    sqlite3_finalize(statement);
+}
 
 Statement::Statement(sqlite3* database, const std::string& text) : database_(database) {
     sqlite3_stmt* statement = nullptr;
-    const int code = sqlite3_prepare_v3(database, text.c_str(), -1, SQLITE_PREPARE_PERSISTENT, &statement, nullptr);
+    const int code =
+        sqlite3_prepare_v3(database, text.c_str(), -1, SQLITE_PREPARE_PERSISTENT, &statement, nullptr);
     statement_.reset(statement);
     if ((code & 0xff) == SQLITE_ERROR)
-        throw RecordError(Failure::damaged, fmt::format("The clinic file is not built as it should be ({}). Restore the "
-                                                        "latest backup.", sqlite3_errmsg(database)));
+        throw RecordError(Failure::damaged,
+                          fmt::format("The clinic file is not built as it should be ({}). Restore the "
+                                      "latest backup.",
+                                      sqlite3_errmsg(database)));
     if (code != SQLITE_OK) throw errorFor(sqlite3_extended_errcode(database));
 }
 
@@ -31,15 +36,18 @@ void Statement::bind(int place, const sql::Cell& cell) {
     sqlite3_stmt* s = statement_.get();
     const int index = sqlite3_bind_parameter_index(s, fmt::format("${}", place).c_str());
     if (index == 0) throw std::logic_error("a parameter is not in the statement");
-    if (const auto* number = std::get_if<std::int64_t>(&cell)) check(sqlite3_bind_int64(s, index, *number));
-    else if (const auto* real = std::get_if<double>(&cell)) check(sqlite3_bind_double(s, index, *real));
+    if (const auto* number = std::get_if<std::int64_t>(&cell))
+        check(sqlite3_bind_int64(s, index, *number));
+    else if (const auto* real = std::get_if<double>(&cell))
+        check(sqlite3_bind_double(s, index, *real));
     else if (const auto* text = std::get_if<std::string>(&cell))
         check(sqlite3_bind_text64(s, index, text->data(), text->size(), SQLITE_STATIC, SQLITE_UTF8));
     else if (const auto* bytes = std::get_if<Bytes>(&cell))
         // An empty vector may have no address, and a null address would bind NULL.
-        check(sqlite3_bind_blob64(s, index, bytes->empty() ? "" : static_cast<const void*>(bytes->data()), bytes->size(),
-                                  SQLITE_STATIC));
-    else check(sqlite3_bind_null(s, index));
+        check(sqlite3_bind_blob64(s, index, bytes->empty() ? "" : static_cast<const void*>(bytes->data()),
+                                  bytes->size(), SQLITE_STATIC));
+    else
+        check(sqlite3_bind_null(s, index));
 }
 
 sql::Row Statement::currentRow() const {
@@ -49,8 +57,12 @@ sql::Row Statement::currentRow() const {
     cells.reserve(static_cast<std::size_t>(columns));
     for (int i = 0; i < columns; ++i) {
         switch (sqlite3_column_type(s, i)) {
-        case SQLITE_INTEGER: cells.emplace_back(static_cast<std::int64_t>(sqlite3_column_int64(s, i))); break;
-        case SQLITE_FLOAT: cells.emplace_back(sqlite3_column_double(s, i)); break;
+        case SQLITE_INTEGER:
+            cells.emplace_back(static_cast<std::int64_t>(sqlite3_column_int64(s, i)));
+            break;
+        case SQLITE_FLOAT:
+            cells.emplace_back(sqlite3_column_double(s, i));
+            break;
         case SQLITE_TEXT: {
             const auto* text = reinterpret_cast<const char*>(sqlite3_column_text(s, i));
             cells.emplace_back(std::string(text, static_cast<std::size_t>(sqlite3_column_bytes(s, i))));
@@ -61,7 +73,8 @@ sql::Row Statement::currentRow() const {
             cells.emplace_back(Bytes(start, start + sqlite3_column_bytes(s, i)));
             break;
         }
-        default: cells.emplace_back(std::monostate{});
+        default:
+            cells.emplace_back(std::monostate{});
         }
     }
     return sql::Row{std::move(cells)};
@@ -88,19 +101,22 @@ std::vector<sql::Row> Statement::rows(const sql::Parameters& parameters) {
     return out;
 }
 
-void Database::Close::operator()(sqlite3* database) const { sqlite3_close(database); }
+void Database::Close::operator()(sqlite3* database) const {
+    sqlite3_close(database);
+}
 
 Database::Database(std::filesystem::path file, int busyMilliseconds, Mode mode)
     : file_(std::move(file)), busyMilliseconds_(busyMilliseconds), mode_(mode) {
     sqlite3* database = nullptr;
-    const int flags = (mode == Mode::readOnly ? SQLITE_OPEN_READONLY : SQLITE_OPEN_READWRITE) | SQLITE_OPEN_NOMUTEX |
-                      SQLITE_OPEN_EXRESCODE;
+    const int flags = (mode == Mode::readOnly ? SQLITE_OPEN_READONLY : SQLITE_OPEN_READWRITE) |
+                      SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
     const int code = sqlite3_open_v2(file_.c_str(), &database, flags, nullptr);
     database_.reset(database);
     check(code);
     sqlite3_busy_timeout(database, busyMilliseconds_);
     // SQLite quietly opens what cannot be written for reading only.
-    if (mode == Mode::readWrite && sqlite3_db_readonly(database, "main") == 1) throw errorFor(SQLITE_READONLY);
+    if (mode == Mode::readWrite && sqlite3_db_readonly(database, "main") == 1)
+        throw errorFor(SQLITE_READONLY);
     script("pragma trusted_schema = off; pragma cell_size_check = on; pragma temp_store = memory; "
            "pragma secure_delete = on; pragma foreign_keys = on;");
 }
@@ -120,20 +136,29 @@ void Database::script(const std::string& statements) {
 void Database::prepareForWriting() {
     script("pragma journal_mode = wal; pragma synchronous = full;");
     if (first("pragma journal_mode")->text(0) != "wal")
-        throw RecordError(Failure::readOnly, "The place of the clinic file does not allow safe writing (no write-ahead log). "
-                                             "Move the clinic to a local disk.");
+        throw RecordError(Failure::readOnly,
+                          "The place of the clinic file does not allow safe writing (no write-ahead log). "
+                          "Move the clinic to a local disk.");
 }
 
-void Database::begin() { run("begin immediate"); }
-void Database::beginReading() { run("begin"); }
-void Database::commit() { run("commit"); }
+void Database::begin() {
+    run("begin immediate");
+}
+void Database::beginReading() {
+    run("begin");
+}
+void Database::commit() {
+    run("commit");
+}
 
 void Database::rollback() noexcept {
     // SQLite has already rolled back after a full disk or a device error; asking again is harmless then.
     sqlite3_exec(database_.get(), "rollback", nullptr, nullptr, nullptr);
 }
 
-std::int64_t Database::changeCounter() { return first("pragma data_version")->integer(0); }
+std::int64_t Database::changeCounter() {
+    return first("pragma data_version")->integer(0);
+}
 
 std::unique_ptr<sql::Connection> Database::duplicate() const {
     auto second = std::make_unique<Database>(file_, busyMilliseconds_, mode_);
@@ -141,7 +166,9 @@ std::unique_ptr<sql::Connection> Database::duplicate() const {
     return second;
 }
 
-std::string Database::place() const { return file_.string(); }
+std::string Database::place() const {
+    return file_.string();
+}
 
 void Database::copyTo(Database& target) {
     sqlite3_backup* backup = sqlite3_backup_init(target.database_.get(), "main", database_.get(), "main");

@@ -31,8 +31,9 @@ const SqlStore::Session& SqlStore::session() const {
 void SqlStore::require(Permission permission) const {
     const User& user = session().user;
     if (allows(user.role, permission)) return;
-    refuse(fmt::format("{} is signed in as {}, which does not allow this. Ask someone with the right to do it.", user.name,
-                       name(user.role)));
+    refuse(
+        fmt::format("{} is signed in as {}, which does not allow this. Ask someone with the right to do it.",
+                    user.name, name(user.role)));
 }
 
 Result<std::unique_ptr<Store>> SqlStore::duplicate() {
@@ -69,7 +70,8 @@ Outcome SqlStore::setSetting(const std::string& key, const std::string& value) {
         require(Permission::changeSettings);
         sql::Transaction transaction{*database_};
         database_->run("insert into setting (key, value) values ($1, $2) "
-                       "on conflict (key) do update set value = excluded.value", {key, value});
+                       "on conflict (key) do update set value = excluded.value",
+                       {key, value});
         addAudit(AuditAction::settingsChanged, "", key + " = " + value);
         transaction.commit();
     });

@@ -13,7 +13,8 @@
 
 namespace rhizograph {
 
-/// The record on an SQL database. The parts are in users.cpp, patients.cpp, visits.cpp, findings.cpp and audit.cpp.
+/// The record on an SQL database. The parts are in users.cpp, patients.cpp, visits.cpp, findings.cpp and
+/// audit.cpp.
 class SqlStore final : public Store {
 public:
     SqlStore(std::unique_ptr<sql::Connection> database, ClinicOptions options);
@@ -71,7 +72,8 @@ public:
     Result<std::vector<AuditEntry>> audit(int limit) override;
     Result<Verification> verify() override;
 
-    Outcome saveUnsaved(const std::filesystem::path& file, const std::vector<UnsavedChange>& changes) override;
+    Outcome saveUnsaved(const std::filesystem::path& file,
+                        const std::vector<UnsavedChange>& changes) override;
     Result<int> replayUnsaved(const std::filesystem::path& file) override;
 
     /// Fills an empty database: the clinic, its data key and its first user.
@@ -124,7 +126,8 @@ private:
     [[nodiscard]] std::vector<PatientId> byNewestVisit();
 
     // visits.cpp
-    [[nodiscard]] std::vector<Visit> visitsWhere(const std::string& condition, const sql::Parameters& parameters);
+    [[nodiscard]] std::vector<Visit> visitsWhere(const std::string& condition,
+                                                 const sql::Parameters& parameters);
     [[nodiscard]] VisitRow visitRow(const VisitId& id);
     [[nodiscard]] VisitRow unsignedVisitRow(const VisitId& id);
     void append(VisitRow& visit, const std::vector<NewEvent>& events);
@@ -132,7 +135,8 @@ private:
     [[nodiscard]] std::vector<EventRow> eventsOfKind(const VisitId& visit, const std::string& kind);
     [[nodiscard]] std::vector<AuthoredText> textsOfKind(const VisitId& visit, const std::string& kind);
     /// One transaction on an unsigned visit.
-    void changeVisit(const VisitId& visit, Permission permission, const std::function<void(VisitRow&)>& change);
+    void changeVisit(const VisitId& visit, Permission permission,
+                     const std::function<void(VisitRow&)>& change);
     void signWithin(VisitRow& visit, const std::string& knowledgeVersion);
 
     // findings.cpp
@@ -141,7 +145,6 @@ private:
     // unsaved.cpp
     void replayWithin(const UnsavedChange& change);
     [[nodiscard]] std::string unsavedContext();
-
 
     // audit.cpp
     void addAudit(AuditAction action, const std::string& subject, const std::string& detail);

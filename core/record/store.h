@@ -14,7 +14,8 @@
 namespace rhizograph {
 
 /// The clinic's record. One object per thread; every call is complete and durable when it returns.
-/// Failures are Problems worded for people (disk full, read-only, locked, corrupt, newer schema, not allowed).
+/// Failures are Problems worded for people (disk full, read-only, locked, corrupt, newer schema, not
+/// allowed).
 class Store {
 public:
     virtual ~Store() = default;
@@ -67,7 +68,8 @@ public:
     virtual Outcome setPlan(const VisitId& visit, const std::string& text) = 0;
     virtual Outcome addNote(const VisitId& visit, const std::string& text) = 0;
     virtual Result<std::vector<AuthoredText>> notes(const VisitId& visit) = 0;
-    virtual Outcome acknowledge(const VisitId& visit, const std::string& sign, const std::string& urgency) = 0;
+    virtual Outcome acknowledge(const VisitId& visit, const std::string& sign,
+                                const std::string& urgency) = 0;
     virtual Result<std::vector<RedSignAcknowledgement>> acknowledgements(const VisitId& visit) = 0;
 
     /// Signs the visit: from then on it only takes addenda.
@@ -94,7 +96,8 @@ public:
     virtual Result<Verification> verify() = 0;
 
     /// Writes what could not be saved to a sealed file of its own (0600), complete or not at all.
-    virtual Outcome saveUnsaved(const std::filesystem::path& file, const std::vector<UnsavedChange>& changes) = 0;
+    virtual Outcome saveUnsaved(const std::filesystem::path& file,
+                                const std::vector<UnsavedChange>& changes) = 0;
     /// Writes such a file's changes into the record, all or none; how many there were.
     virtual Result<int> replayUnsaved(const std::filesystem::path& file) = 0;
 };
@@ -120,7 +123,8 @@ struct ClinicOptions {
 constexpr std::size_t shortestPassphrase = 8;
 
 /// Opens an existing clinic file (SQLite). The file is not created.
-Result<std::unique_ptr<Store>> openClinic(const std::filesystem::path& file, const ClinicOptions& options = {});
+Result<std::unique_ptr<Store>> openClinic(const std::filesystem::path& file,
+                                          const ClinicOptions& options = {});
 
 /// First user of a new clinic.
 struct FirstUser {

@@ -35,9 +35,7 @@ std::vector<FindingChange> unpackChanges(Unpacker& in) {
 }
 
 /// Chosen by the kind of change.
-template <class... Parts> struct Overloaded : Parts... {
-    using Parts::operator()...;
-};
+template <class... Parts> struct Overloaded : Parts... { using Parts::operator()...; };
 
 } // namespace
 
@@ -46,14 +44,15 @@ std::string packUnsaved(const std::vector<UnsavedChange>& changes) {
     out.number(static_cast<std::int64_t>(changes.size()));
     for (const UnsavedChange& change : changes) {
         out.text(change.visit.text());
-        std::visit(Overloaded{
-                       [&](const std::vector<FindingChange>& c) { packChanges(out, c); },
-                       [&](const PlanChange& c) { out.number(plan).text(c.text); },
-                       [&](const NoteAdded& c) { out.number(note).text(c.text); },
-                       [&](const SignAcknowledged& c) { out.number(acknowledgement).text(c.sign).text(c.urgency); },
-                       [&](const OpenRedSigns& c) { out.number(redSigns).number(c.count); },
-                   },
-                   change.what);
+        std::visit(
+            Overloaded{
+                [&](const std::vector<FindingChange>& c) { packChanges(out, c); },
+                [&](const PlanChange& c) { out.number(plan).text(c.text); },
+                [&](const NoteAdded& c) { out.number(note).text(c.text); },
+                [&](const SignAcknowledged& c) { out.number(acknowledgement).text(c.sign).text(c.urgency); },
+                [&](const OpenRedSigns& c) { out.number(redSigns).number(c.count); },
+            },
+            change.what);
     }
     return out.packed();
 }
@@ -64,16 +63,25 @@ std::vector<UnsavedChange> unpackUnsaved(std::string_view bytes) {
     for (UnsavedChange& change : changes) {
         change.visit = VisitId{in.text()};
         switch (in.number()) {
-        case findings: change.what = unpackChanges(in); break;
-        case plan: change.what = PlanChange{in.text()}; break;
-        case note: change.what = NoteAdded{in.text()}; break;
+        case findings:
+            change.what = unpackChanges(in);
+            break;
+        case plan:
+            change.what = PlanChange{in.text()};
+            break;
+        case note:
+            change.what = NoteAdded{in.text()};
+            break;
         case acknowledgement: {
             std::string sign = in.text();
             change.what = SignAcknowledged{std::move(sign), in.text()};
             break;
         }
-        case redSigns: change.what = OpenRedSigns{static_cast<int>(in.number())}; break;
-        default: reportDamage("The file of unsaved changes holds a kind of change that does not exist.");
+        case redSigns:
+            change.what = OpenRedSigns{static_cast<int>(in.number())};
+            break;
+        default:
+            reportDamage("The file of unsaved changes holds a kind of change that does not exist.");
         }
     }
     if (!in.atEnd()) reportDamage("The file of unsaved changes is longer than it should be.");
@@ -100,13 +108,15 @@ Result<int> SqlStore::replayUnsaved(const std::filesystem::path& file) {
         return content.problems();
     }
     return guarded<int>([&] {
-        if (!content->starts_with(magic)) refuse(fmt::format("{} is not a file of unsaved changes.", file.string()));
+        if (!content->starts_with(magic))
+            refuse(fmt::format("{} is not a file of unsaved changes.", file.string()));
         const Bytes sealed = bytesOf(std::string_view{*content}.substr(magic.size()));
         std::string plain;
         try {
             plain = open(keys().sealing, sealed, unsavedContext());
         } catch (const RecordError&) {
-            refuse(fmt::format("{} is damaged or belongs to another clinic. Nothing was changed.", file.string()));
+            refuse(fmt::format("{} is damaged or belongs to another clinic. Nothing was changed.",
+                               file.string()));
         }
         const std::vector<UnsavedChange> changes = unpackUnsaved(plain);
         sql::Transaction transaction{*database_};
@@ -125,26 +135,31 @@ void SqlStore::replayWithin(const UnsavedChange& change) {
         apply(visit);
         store(visit);
     };
-    std::visit(Overloaded{
-                   [&](const std::vector<FindingChange>& c) {
-                       within(Permission::recordFindings, [&](VisitRow& visit) { recordWithin(visit, c); });
-                   },
-                   [&](const PlanChange& c) {
-                       within(Permission::writePlan, [&](VisitRow& visit) { append(visit, {{"plan", c.text, {}}}); });
-                   },
-                   [&](const NoteAdded& c) {
-                       within(Permission::recordFindings, [&](VisitRow& visit) { append(visit, {{"note", c.text, {}}}); });
-                   },
-                   [&](const SignAcknowledged& c) {
-                       within(Permission::acknowledgeSigns, [&](VisitRow& visit) {
-                           append(visit, {{"acknowledgement", Packer{}.text(c.sign).text(c.urgency).packed(), {}}});
-                       });
-                   },
-                   [&](const OpenRedSigns& c) {
-                       within(Permission::recordFindings, [&](VisitRow& visit) { visit.openRedSigns = c.count; });
-                   },
-               },
-               change.what);
+    std::visit(
+        Overloaded{
+            [&](const std::vector<FindingChange>& c) {
+                within(Permission::recordFindings, [&](VisitRow& visit) { recordWithin(visit, c); });
+            },
+            [&](const PlanChange& c) {
+                within(Permission::writePlan, [&](VisitRow& visit) {
+                    append(visit, {{"plan", c.text, {}}});
+                });
+            },
+            [&](const NoteAdded& c) {
+                within(Permission::recordFindings, [&](VisitRow& visit) {
+                    append(visit, {{"note", c.text, {}}});
+                });
+            },
+            [&](const SignAcknowledged& c) {
+                within(Permission::acknowledgeSigns, [&](VisitRow& visit) {
+                    append(visit, {{"acknowledgement", Packer{}.text(c.sign).text(c.urgency).packed(), {}}});
+                });
+            },
+            [&](const OpenRedSigns& c) {
+                within(Permission::recordFindings, [&](VisitRow& visit) { visit.openRedSigns = c.count; });
+            },
+        },
+        change.what);
 }
 
 } // namespace rhizograph

@@ -22,7 +22,8 @@ struct OpenRedSigns {
     int count = 0;
 };
 
-/// One thing to be written to a visit: what the app hands to the writer, and what is kept when it cannot be saved.
+/// One thing to be written to a visit: what the app hands to the writer, and what is kept when it cannot be
+/// saved.
 struct UnsavedChange {
     VisitId visit;
     std::variant<std::vector<FindingChange>, PlanChange, NoteAdded, SignAcknowledged, OpenRedSigns> what;

@@ -16,12 +16,16 @@ std::int64_t waitAfter(std::int64_t failures) {
     return std::min(longestWait, std::int64_t{1} << doublings);
 }
 
-std::string wrapContext(const std::string& user) { return Packer{}.text("data key").text(user).packed(); }
+std::string wrapContext(const std::string& user) {
+    return Packer{}.text("data key").text(user).packed();
+}
 
-constexpr const char* staffColumns = "id, name, role, active, operations, memory, salt, wrapped, failures, failed_at, mac";
+constexpr const char* staffColumns =
+    "id, name, role, active, operations, memory, salt, wrapped, failures, failed_at, mac";
 
 Derivation derivationOf(const sql::Row& staff) {
-    return {staff.bytes(6), static_cast<std::uint64_t>(staff.integer(4)), static_cast<std::uint64_t>(staff.integer(5))};
+    return {staff.bytes(6), static_cast<std::uint64_t>(staff.integer(4)),
+            static_cast<std::uint64_t>(staff.integer(5))};
 }
 
 /// A slot: the data key wrapped for one passphrase.
@@ -30,7 +34,8 @@ struct Slot {
     Bytes wrapped;
 };
 
-Slot wrap(const SecretKey& data, const std::string& user, const std::string& passphrase, const KeyCost& cost) {
+Slot wrap(const SecretKey& data, const std::string& user, const std::string& passphrase,
+          const KeyCost& cost) {
     Slot slot{{randomSalt(), cost.operations, cost.memoryBytes}, {}};
     const SecretKey wrapping = keyFromPassphrase(passphrase, slot.derivation);
     const std::string_view plain{reinterpret_cast<const char*>(data.data()), SecretKey::size};
@@ -70,7 +75,8 @@ std::string SqlStore::userName(const std::string& id) {
 Result<std::vector<User>> SqlStore::users() {
     return guarded<std::vector<User>>([this] {
         std::vector<User> out;
-        for (const sql::Row& row : database_->rows("select id, name, role, active from staff order by name, id"))
+        for (const sql::Row& row :
+             database_->rows("select id, name, role, active from staff order by name, id"))
             out.push_back(userFrom(row));
         return out;
     });
@@ -97,7 +103,8 @@ void SqlStore::refuseWhileSlowedDown(std::int64_t failures, std::int64_t failedA
 Outcome SqlStore::signIn(const UserId& user, const std::string& passphrase) {
     return guardedAction([&] {
         signOut();
-        const auto staff = database_->first(fmt::format("select {} from staff where id = $1", staffColumns), {user.text()});
+        const auto staff =
+            database_->first(fmt::format("select {} from staff where id = $1", staffColumns), {user.text()});
         if (!staff) refuse("There is no such user.");
         if (staff->integer(3) == 0) refuse("This user may no longer sign in.");
         refuseWhileSlowedDown(staff->integer(8), staff->integer(9));
@@ -120,15 +127,17 @@ void SqlStore::openSession(const sql::Row& staff, const std::string& passphrase)
     auto keys = std::make_shared<const Keys>(std::move(*data));
     const User user = userFrom(staff);
     if (!sameMac(staff.bytes(10), staffMac(*keys, user.id.text(), user.name, staff.text(2), user.active)))
-        reportDamage("The entry of this user was changed outside the program, so its role cannot be trusted. An "
-                     "administrator must save it again.");
+        reportDamage(
+            "The entry of this user was changed outside the program, so its role cannot be trusted. An "
+            "administrator must save it again.");
     session_ = Session{user, std::move(keys), randomId()};
 }
 
 void SqlStore::noteFailedSignIn(const std::string& user, std::int64_t failures) {
     const TimePoint time = options_.clock();
     sql::Transaction transaction{*database_};
-    database_->run("update staff set failures = $2, failed_at = $3 where id = $1", {user, failures, unixSeconds(time)});
+    database_->run("update staff set failures = $2, failed_at = $3 where id = $1",
+                   {user, failures, unixSeconds(time)});
     database_->run("insert into signin_failure (staff, at) values ($1, $2)", {user, utcText(time)});
     transaction.commit();
 }
@@ -149,7 +158,8 @@ void SqlStore::checkPassphraseAllowed(const std::string& passphrase) const {
         refuse(fmt::format("The passphrase needs at least {} characters.", shortestPassphrase));
 }
 
-User SqlStore::insertUser(const Keys& keys, const std::string& name, Role role, const std::string& passphrase) {
+User SqlStore::insertUser(const Keys& keys, const std::string& name, Role role,
+                          const std::string& passphrase) {
     if (name.empty()) refuse("A user needs a name.");
     checkPassphraseAllowed(passphrase);
     if (database_->first("select 1 from staff where name = $1", {name}))
@@ -160,8 +170,8 @@ User SqlStore::insertUser(const Keys& keys, const std::string& name, Role role, 
     database_->run("insert into staff (id, name, role, active, operations, memory, salt, wrapped, mac) "
                    "values ($1, $2, $3, 1, $4, $5, $6, $7, $8)",
                    {user.id.text(), name, roleWord, static_cast<std::int64_t>(slot.derivation.operations),
-                    static_cast<std::int64_t>(slot.derivation.memoryBytes), slot.derivation.salt, slot.wrapped,
-                    staffMac(keys, user.id.text(), name, roleWord, true)});
+                    static_cast<std::int64_t>(slot.derivation.memoryBytes), slot.derivation.salt,
+                    slot.wrapped, staffMac(keys, user.id.text(), name, roleWord, true)});
     return user;
 }
 
@@ -185,16 +195,19 @@ Outcome SqlStore::updateUser(const User& user) {
         if (database_->first("select 1 from staff where name = $1 and id <> $2", {user.name, user.id.text()}))
             refuse(fmt::format("There is already a user named {}.", user.name));
         const bool stays = user.active && user.role == Role::administrator;
-        const auto others = database_->first("select count(*) from staff where role = 'administrator' and active = 1 "
-                                             "and id <> $1", {user.id.text()});
+        const auto others =
+            database_->first("select count(*) from staff where role = 'administrator' and active = 1 "
+                             "and id <> $1",
+                             {user.id.text()});
         if (!stays && others->integer(0) == 0) refuse("The clinic would be left without an administrator.");
         const std::string role{rhizograph::name(user.role)};
         database_->run("update staff set name = $2, role = $3, active = $4, mac = $5 where id = $1",
                        {user.id.text(), user.name, role, std::int64_t{user.active},
                         staffMac(keys(), user.id.text(), user.name, role, user.active)});
         addAudit(AuditAction::userChanged, user.id.text(),
-                 fmt::format("{}, {}, {}; before {}, {}, {}", user.name, role, user.active ? "active" : "not active",
-                             before.name, rhizograph::name(before.role), before.active ? "active" : "not active"));
+                 fmt::format("{}, {}, {}; before {}, {}, {}", user.name, role,
+                             user.active ? "active" : "not active", before.name,
+                             rhizograph::name(before.role), before.active ? "active" : "not active"));
         transaction.commit();
         if (session_->user.id == user.id) session_->user = user;
     });
@@ -207,10 +220,12 @@ Outcome SqlStore::setPassphrase(const UserId& user, const std::string& passphras
         sql::Transaction transaction{*database_};
         const User known = userOf(user);
         const Slot slot = wrap(keys().data, known.id.text(), passphrase, options_.cost);
-        database_->run("update staff set operations = $2, memory = $3, salt = $4, wrapped = $5, failures = 0, failed_at = 0 "
+        database_->run("update staff set operations = $2, memory = $3, salt = $4, wrapped = $5, failures = "
+                       "0, failed_at = 0 "
                        "where id = $1",
                        {known.id.text(), static_cast<std::int64_t>(slot.derivation.operations),
-                        static_cast<std::int64_t>(slot.derivation.memoryBytes), slot.derivation.salt, slot.wrapped});
+                        static_cast<std::int64_t>(slot.derivation.memoryBytes), slot.derivation.salt,
+                        slot.wrapped});
         addAudit(AuditAction::passphraseChanged, known.id.text(), "");
         transaction.commit();
     });
@@ -223,7 +238,9 @@ void SqlStore::found(const std::string& clinicName, const FirstUser& first) {
     sql::Transaction transaction{*database_};
     const std::string at = now();
     for (const auto& [key, value] : {std::pair<std::string, std::string>{"clinic", randomId()},
-                                     {"clinic_name", clinicName}, {"created", at}, {"patient_revision", "0"},
+                                     {"clinic_name", clinicName},
+                                     {"created", at},
+                                     {"patient_revision", "0"},
                                      {"erasures", "0"}})
         database_->run("insert into meta (key, value) values ($1, $2)", {key, value});
     const User user = insertUser(*keys, first.name, first.role, first.passphrase);

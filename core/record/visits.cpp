@@ -7,16 +7,21 @@ namespace {
 
 std::string_view stateWord(VisitState state) {
     switch (state) {
-    case VisitState::intake: return "intake";
-    case VisitState::inRoom: return "in_room";
-    case VisitState::toReview: return "to_review";
-    case VisitState::signedOff: break;
+    case VisitState::intake:
+        return "intake";
+    case VisitState::inRoom:
+        return "in_room";
+    case VisitState::toReview:
+        return "to_review";
+    case VisitState::signedOff:
+        break;
     }
     return "signed";
 }
 
 VisitState stateOf(const std::string& word) {
-    for (const VisitState state : {VisitState::intake, VisitState::inRoom, VisitState::toReview, VisitState::signedOff})
+    for (const VisitState state :
+         {VisitState::intake, VisitState::inRoom, VisitState::toReview, VisitState::signedOff})
         if (stateWord(state) == word) return state;
     reportDamage("A visit is in a state that does not exist.");
 }
@@ -42,7 +47,8 @@ constexpr const char* shownColumns = R"sql(
 std::vector<Visit> SqlStore::visitsWhere(const std::string& condition, const sql::Parameters& parameters) {
     require(Permission::read);
     std::vector<Visit> out;
-    for (const sql::Row& row : database_->rows(shownColumns + condition + " order by v.date, v.started_at, v.id", parameters)) {
+    for (const sql::Row& row :
+         database_->rows(shownColumns + condition + " order by v.date, v.started_at, v.id", parameters)) {
         Visit v;
         v.id = VisitId{row.text(0)};
         v.patient = PatientId{row.text(1)};
@@ -99,10 +105,12 @@ Result<Visit> SqlStore::addVisit(const PatientId& patient, const std::string& da
         row.author = session().user.id.text();
         row.head = row.origin(keys());
         sql::Transaction transaction{*database_};
-        database_->run("insert into visit (id, patient, date, started_at, changed_at, state, age, author, open_red_signs, "
+        database_->run("insert into visit (id, patient, date, started_at, changed_at, state, age, author, "
+                       "open_red_signs, "
                        "events, head, mac) values ($1, $2, $3, $4, $5, $6, $7, $8, 0, 0, $9, $10)",
                        {row.id, row.patient, row.date, row.startedAt, row.changedAt, row.state,
-                        row.age ? sql::Cell{*row.age} : sql::Cell{}, row.author, row.head, row.expectedMac(keys())});
+                        row.age ? sql::Cell{*row.age} : sql::Cell{}, row.author, row.head,
+                        row.expectedMac(keys())});
         transaction.commit();
     });
     if (!added) return added.problems();
@@ -110,7 +118,8 @@ Result<Visit> SqlStore::addVisit(const PatientId& patient, const std::string& da
 }
 
 VisitRow SqlStore::visitRow(const VisitId& id) {
-    const auto row = database_->first(fmt::format("select {} from visit where id = $1", VisitRow::columns), {id.text()});
+    const auto row =
+        database_->first(fmt::format("select {} from visit where id = $1", VisitRow::columns), {id.text()});
     if (!row) refuse("There is no such visit.");
     return VisitRow::from(*row);
 }
@@ -119,8 +128,9 @@ VisitRow SqlStore::unsignedVisitRow(const VisitId& id) {
     VisitRow visit = visitRow(id);
     // Building on a row somebody tampered with would give the tampering a valid hash.
     if (!sameMac(visit.mac, visit.expectedMac(keys())))
-        reportDamage("This visit was changed outside the program or is damaged, so nothing is added to it. Verify the "
-                     "record.");
+        reportDamage(
+            "This visit was changed outside the program or is damaged, so nothing is added to it. Verify the "
+            "record.");
     if (visit.state == stateWord(VisitState::signedOff))
         refuse("This visit is signed and can no longer be changed. Write an addendum instead.");
     return visit;
@@ -129,14 +139,24 @@ VisitRow SqlStore::unsignedVisitRow(const VisitId& id) {
 void SqlStore::append(VisitRow& visit, const std::vector<NewEvent>& events) {
     const std::string at = now();
     for (const NewEvent& added : events) {
-        EventRow e{visit.id, visit.events + 1, added.kind, added.key.item.text(), std::string{name(added.key.side)},
-                   added.bulk, session().user.id.text(), session().id, at, {}, {}};
+        EventRow e{visit.id,
+                   visit.events + 1,
+                   added.kind,
+                   added.key.item.text(),
+                   std::string{name(added.key.side)},
+                   added.bulk,
+                   session().user.id.text(),
+                   session().id,
+                   at,
+                   {},
+                   {}};
         e.sealed = seal(keys().sealing, added.content, e.context());
         e.mac = e.expectedMac(keys(), visit.head);
-        database_->run("insert into visit_event (visit, number, kind, item, side, bulk, author, session, at, sealed, mac) "
+        database_->run("insert into visit_event (visit, number, kind, item, side, bulk, author, session, at, "
+                       "sealed, mac) "
                        "values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)",
-                       {e.visit, e.number, e.kind, e.item, e.side, std::int64_t{e.bulk}, e.author, e.session, e.at,
-                        e.sealed, e.mac});
+                       {e.visit, e.number, e.kind, e.item, e.side, std::int64_t{e.bulk}, e.author, e.session,
+                        e.at, e.sealed, e.mac});
         visit.events = e.number;
         visit.head = e.mac;
     }
@@ -145,12 +165,14 @@ void SqlStore::append(VisitRow& visit, const std::vector<NewEvent>& events) {
 
 void SqlStore::store(VisitRow& visit) {
     visit.mac = visit.expectedMac(keys());
-    database_->run("update visit set changed_at = $2, state = $3, open_red_signs = $4, events = $5, head = $6, mac = $7 "
-                   "where id = $1",
-                   {visit.id, visit.changedAt, visit.state, visit.openRedSigns, visit.events, visit.head, visit.mac});
+    database_->run(
+        "update visit set changed_at = $2, state = $3, open_red_signs = $4, events = $5, head = $6, mac = $7 "
+        "where id = $1",
+        {visit.id, visit.changedAt, visit.state, visit.openRedSigns, visit.events, visit.head, visit.mac});
 }
 
-void SqlStore::changeVisit(const VisitId& id, Permission permission, const std::function<void(VisitRow&)>& change) {
+void SqlStore::changeVisit(const VisitId& id, Permission permission,
+                           const std::function<void(VisitRow&)>& change) {
     require(permission);
     sql::Transaction transaction{*database_};
     VisitRow visit = unsignedVisitRow(id);
@@ -190,8 +212,11 @@ Outcome SqlStore::sign(const VisitId& id, const std::string& knowledgeVersion) {
 std::vector<EventRow> SqlStore::eventsOfKind(const VisitId& visit, const std::string& kind) {
     require(Permission::read);
     std::vector<EventRow> out;
-    for (const sql::Row& row : database_->rows(fmt::format("select {} from visit_event where visit = $1 and kind = $2 "
-                                                           "order by number", EventRow::columns), {visit.text(), kind}))
+    for (const sql::Row& row :
+         database_->rows(fmt::format("select {} from visit_event where visit = $1 and kind = $2 "
+                                     "order by number",
+                                     EventRow::columns),
+                         {visit.text(), kind}))
         out.push_back(EventRow::from(row));
     return out;
 }
@@ -220,7 +245,9 @@ Outcome SqlStore::setPlan(const VisitId& id, const std::string& text) {
 Outcome SqlStore::addNote(const VisitId& id, const std::string& text) {
     return guardedAction([&] {
         if (text.empty()) refuse("The note is empty.");
-        changeVisit(id, Permission::recordFindings, [&](VisitRow& visit) { append(visit, {{"note", text, {}}}); });
+        changeVisit(id, Permission::recordFindings, [&](VisitRow& visit) {
+            append(visit, {{"note", text, {}}});
+        });
     });
 }
 
@@ -248,7 +275,8 @@ Outcome SqlStore::addAddendum(const VisitId& id, const std::string& text) {
         if (visit.state != stateWord(VisitState::signedOff))
             refuse("This visit is not signed yet. Change it, instead of adding an addendum.");
         if (!sameMac(visit.mac, visit.expectedMac(keys())))
-            reportDamage("This visit was changed outside the program or is damaged, so nothing is added to it. Verify the "
+            reportDamage("This visit was changed outside the program or is damaged, so nothing is added to "
+                         "it. Verify the "
                          "record.");
         append(visit, {{"addendum", text, {}}});
         store(visit);

@@ -30,7 +30,9 @@ Outcome writeTo(Store& store, const UnsavedChange& change) {
         Outcome operator()(const std::vector<FindingChange>& c) const { return store.record(visit, c); }
         Outcome operator()(const PlanChange& c) const { return store.setPlan(visit, c.text); }
         Outcome operator()(const NoteAdded& c) const { return store.addNote(visit, c.text); }
-        Outcome operator()(const SignAcknowledged& c) const { return store.acknowledge(visit, c.sign, c.urgency); }
+        Outcome operator()(const SignAcknowledged& c) const {
+            return store.acknowledge(visit, c.sign, c.urgency);
+        }
         Outcome operator()(const OpenRedSigns& c) const { return store.setOpenRedSigns(visit, c.count); }
     };
     return std::visit(Writing{store, change.visit}, change.what);
@@ -39,7 +41,8 @@ Outcome writeTo(Store& store, const UnsavedChange& change) {
 } // namespace
 
 struct RecordWriter::State {
-    State(std::unique_ptr<Store> s, Callback r, Clock c) : store(std::move(s)), report(std::move(r)), clock(std::move(c)) {}
+    State(std::unique_ptr<Store> s, Callback r, Clock c)
+        : store(std::move(s)), report(std::move(r)), clock(std::move(c)) {}
 
     void run(const std::stop_token& stop);
     void writeFirst(std::unique_lock<std::mutex>& lock);
@@ -64,14 +67,19 @@ struct RecordWriter::State {
 void RecordWriter::State::run(const std::stop_token& stop) {
     std::unique_lock lock{mutex};
     while (!stop.stop_requested()) {
-        const bool work = wake.wait_for(lock, stop, retryPause, [this] { return mayWrite() || !copies.empty(); });
+        const bool work =
+            wake.wait_for(lock, stop, retryPause, [this] { return mayWrite() || !copies.empty(); });
         if (!work) held = false;
-        if (!copies.empty()) copyUnsaved(lock);
-        else if (mayWrite()) writeFirst(lock);
+        if (!copies.empty())
+            copyUnsaved(lock);
+        else if (mayWrite())
+            writeFirst(lock);
     }
     held = false;
-    while (!copies.empty()) copyUnsaved(lock);
-    while (mayWrite()) writeFirst(lock);
+    while (!copies.empty())
+        copyUnsaved(lock);
+    while (mayWrite())
+        writeFirst(lock);
 }
 
 void RecordWriter::State::writeFirst(std::unique_lock<std::mutex>& lock) {

@@ -12,19 +12,20 @@
 namespace rhizograph {
 
 /// Writes changes to the record on a thread of its own, in order, each in its own durable transaction, and
-/// acknowledges each one only after its commit. When a write fails for a reason that may pass (disk full, locked,
-/// read-only, damaged) nothing is dropped: the queue is kept and reported until retry() succeeds or the
-/// changes are saved elsewhere. A change the record refuses (signed visit, not allowed) is reported and left out.
+/// acknowledges each one only after its commit. When a write fails for a reason that may pass (disk full,
+/// locked, read-only, damaged) nothing is dropped: the queue is kept and reported until retry() succeeds or
+/// the changes are saved elsewhere. A change the record refuses (signed visit, not allowed) is reported and
+/// left out.
 class RecordWriter {
 public:
     using Ticket = std::uint64_t; ///< counts from 1
 
     struct Report {
         Ticket ticket = 0;
-        Outcome outcome;             ///< ok: on disk
+        Outcome outcome; ///< ok: on disk
         Failure failure = Failure::none;
-        std::size_t waiting = 0;     ///< changes not on disk, this one included when it is kept
-        std::string savedUntil;      ///< UTC of the last commit, empty when there was none yet
+        std::size_t waiting = 0; ///< changes not on disk, this one included when it is kept
+        std::string savedUntil;  ///< UTC of the last commit, empty when there was none yet
         [[nodiscard]] bool kept() const { return failure != Failure::none && failure != Failure::refused; }
     };
     /// Called on the writer's thread; must not call back into the writer other than waiting().

@@ -35,8 +35,8 @@ private:
 
 /// Time that stands still until told otherwise.
 struct StoppedClock {
-    std::shared_ptr<TimePoint> time =
-        std::make_shared<TimePoint>(std::chrono::sys_days{std::chrono::year{2026} / 3 / 4} + std::chrono::hours{9});
+    std::shared_ptr<TimePoint> time = std::make_shared<TimePoint>(
+        std::chrono::sys_days{std::chrono::year{2026} / 3 / 4} + std::chrono::hours{9});
     [[nodiscard]] Clock clock() const {
         return [time = time] { return *time; };
     }
@@ -75,7 +75,8 @@ protected:
         options.clock = time.clock();
         options.cost = KeyCost::cheapest();
         options.busyMilliseconds = 50;
-        need(createClinic(file, "Clinic of the Nine Bridges", {"Ada Thornfield", Role::administrator, passphrase}, options));
+        need(createClinic(file, "Clinic of the Nine Bridges",
+                          {"Ada Thornfield", Role::administrator, passphrase}, options));
         store = signedIn("Ada Thornfield");
     }
 
@@ -93,8 +94,10 @@ protected:
         return signedIn(userName);
     }
 
-    Patient somebody(const std::string& patientName = "Quillon Fernwhistle", const std::string& number = "Q-1077") {
-        return need(store->addPatient({patientName, number, "1961-05-30", "male", "Harbor Lane 9", "prefers mornings"}));
+    Patient somebody(const std::string& patientName = "Quillon Fernwhistle",
+                     const std::string& number = "Q-1077") {
+        return need(store->addPatient(
+            {patientName, number, "1961-05-30", "male", "Harbor Lane 9", "prefers mornings"}));
     }
 
     Visit someVisit() { return need(store->addVisit(somebody().id, "2026-03-04")); }

@@ -21,7 +21,7 @@ std::vector<std::string> names(const std::vector<Patient>& patients) {
 
 TEST_F(ARecord, IsCreatedForItsOwnerAlone) {
     for (const auto& entry : std::filesystem::directory_iterator(folder.path())) {
-        struct stat info{};
+        struct stat info {};
         ASSERT_EQ(::stat(entry.path().c_str(), &info), 0);
         EXPECT_EQ(info.st_mode & 0777U, 0600U) << entry.path();
     }
@@ -45,10 +45,13 @@ TEST_F(ARecord, OfANewClinicNeedsAnAdministratorWithAPassphraseAndLeavesNothingO
 TEST_F(ARecord, KeepsPatientsVisitsAndFindingsWhenOpenedAgain) {
     const Patient patient = somebody();
     const Visit visit = need(store->addVisit(patient.id, "2026-03-04"));
-    need(store->record(visit.id, {token("reflex.ankle", Side::left, "0"), token("reflex.ankle", Side::right, "2", true),
-                                  {{ItemId{"measure.slr"}, Side::left}, Finding{Value::number(37.5), false, "to the calf"}},
-                                  {{ItemId{"history.text"}, Side::none}, Finding{Value::text("fell off a ladder"), false, ""}},
-                                  {{ItemId{"gait.heel"}, Side::left}, Finding{Value::notTestable("pain"), false, ""}}}));
+    need(store->record(
+        visit.id,
+        {token("reflex.ankle", Side::left, "0"),
+         token("reflex.ankle", Side::right, "2", true),
+         {{ItemId{"measure.slr"}, Side::left}, Finding{Value::number(37.5), false, "to the calf"}},
+         {{ItemId{"history.text"}, Side::none}, Finding{Value::text("fell off a ladder"), false, ""}},
+         {{ItemId{"gait.heel"}, Side::left}, Finding{Value::notTestable("pain"), false, ""}}}));
     const Exam before = need(store->exam(visit.id));
     store.reset();
     store = signedIn("Ada Thornfield");
@@ -128,7 +131,8 @@ TEST_F(ARecord, PutsTheBestMatchFirst) {
     somebody("Mary Langton", "1");
     somebody("Lang Osric", "2");
     somebody("Volang Orm", "3");
-    EXPECT_THAT(names(need(store->searchPatients("lang"))), ElementsAre("Lang Osric", "Mary Langton", "Volang Orm"));
+    EXPECT_THAT(names(need(store->searchPatients("lang"))),
+                ElementsAre("Lang Osric", "Mary Langton", "Volang Orm"));
     EXPECT_EQ(need(store->searchPatients("lang", 1)).size(), 1U);
 }
 
@@ -138,7 +142,8 @@ TEST_F(ARecord, ListsEveryoneByNewestVisitWhenNothingIsTyped) {
     somebody("Never Seen", "3");
     need(store->addVisit(late.id, "2026-03-04"));
     need(store->addVisit(early.id, "2026-03-02"));
-    EXPECT_THAT(names(need(store->searchPatients(""))), ElementsAre("Late Riser", "Early Bird", "Never Seen"));
+    EXPECT_THAT(names(need(store->searchPatients(""))),
+                ElementsAre("Late Riser", "Early Bird", "Never Seen"));
 }
 
 TEST_F(ARecord, SeesWhatAnotherConnectionWrote) {
@@ -171,7 +176,8 @@ TEST_F(ARecord, KeepsPlanNotesAndAcknowledgements) {
 
 TEST_F(ARecord, CountsFindingsAndOpenRedSigns) {
     const Visit visit = someVisit();
-    need(store->record(visit.id, {token("a", Side::left, "1"), token("a", Side::right, "1"), token("a", Side::left, "2")}));
+    need(store->record(
+        visit.id, {token("a", Side::left, "1"), token("a", Side::right, "1"), token("a", Side::left, "2")}));
     need(store->setOpenRedSigns(visit.id, 2));
     need(store->setState(visit.id, VisitState::toReview));
     const Visit now = need(store->visit(visit.id));
