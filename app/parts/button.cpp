@@ -15,13 +15,17 @@ struct ButtonColors {
 ButtonColors colorsOf(PlainButton::Kind kind, bool checked, const Theme& theme) {
     using Kind = PlainButton::Kind;
     switch (kind) {
-    case Kind::quiet: return {theme.raised, theme.edge, theme.ink};
-    case Kind::action: return {theme.raised, theme.spruce, theme.spruce};
-    case Kind::primary: return {theme.spruce, theme.spruce, theme.onSpruce};
+    case Kind::quiet:
+        return {theme.raised, theme.edge, theme.ink};
+    case Kind::action:
+        return {theme.raised, theme.spruce, theme.spruce};
+    case Kind::primary:
+        return {theme.spruce, theme.spruce, theme.onSpruce};
     case Kind::choice:
         return checked ? ButtonColors{theme.raised, theme.ink, theme.ink}
                        : ButtonColors{theme.raised, theme.edge, theme.quiet};
-    case Kind::flat: return {Qt::transparent, Qt::transparent, theme.ink};
+    case Kind::flat:
+        return {Qt::transparent, Qt::transparent, theme.ink};
     }
     throw std::logic_error("no such button");
 }
@@ -31,14 +35,24 @@ QPainterPath strokes(Glyph glyph) {
     QPainterPath path;
     const auto line = [&path](std::initializer_list<QPointF> points) {
         path.moveTo(*points.begin());
-        for (const auto& point : points) path.lineTo(point);
+        for (const auto& point : points)
+            path.lineTo(point);
     };
     switch (glyph) {
-    case Glyph::none: break;
-    case Glyph::down: line({{-5, -2}, {0, 3}, {5, -2}}); break;
-    case Glyph::up: line({{-5, 2}, {0, -3}, {5, 2}}); break;
-    case Glyph::left: line({{2, -5}, {-3, 0}, {2, 5}}); break;
-    case Glyph::right: line({{-2, -5}, {3, 0}, {-2, 5}}); break;
+    case Glyph::none:
+        break;
+    case Glyph::down:
+        line({{-5, -2}, {0, 3}, {5, -2}});
+        break;
+    case Glyph::up:
+        line({{-5, 2}, {0, -3}, {5, 2}});
+        break;
+    case Glyph::left:
+        line({{2, -5}, {-3, 0}, {2, 5}});
+        break;
+    case Glyph::right:
+        line({{-2, -5}, {3, 0}, {-2, 5}});
+        break;
     case Glyph::arrow:
         line({{-6, 0}, {6, 0}});
         line({{2, -4.5}, {6.5, 0}, {2, 4.5}});
@@ -72,6 +86,54 @@ QPainterPath strokes(Glyph glyph) {
         line({{-5, -5}, {5, 5}});
         line({{5, -5}, {-5, 5}});
         break;
+    case Glyph::undo:
+        line({{-3, -7}, {-7, -3}, {-3, 1}});
+        path.moveTo(-7, -3);
+        path.lineTo(2, -3);
+        path.cubicTo({8, -3}, {8, 6}, {2, 6});
+        path.lineTo(-2, 6);
+        break;
+    case Glyph::redo:
+        line({{3, -7}, {7, -3}, {3, 1}});
+        path.moveTo(7, -3);
+        path.lineTo(-2, -3);
+        path.cubicTo({-8, -3}, {-8, 6}, {-2, 6});
+        path.lineTo(2, 6);
+        break;
+    case Glyph::lock:
+        path.addRoundedRect(QRectF(-6.5, -1.5, 13, 9.5), 1.5, 1.5);
+        path.moveTo(-3.5, -1.5);
+        path.lineTo(-3.5, -4);
+        path.cubicTo({-3.5, -9}, {3.5, -9}, {3.5, -4});
+        path.lineTo(3.5, -1.5);
+        break;
+    case Glyph::menu:
+        line({{-7, -5}, {7, -5}});
+        line({{-7, 0}, {7, 0}});
+        line({{-7, 5}, {7, 5}});
+        break;
+    case Glyph::search:
+        path.addEllipse(QPointF(-1.5, -1.5), 5.5, 5.5);
+        line({{2.6, 2.6}, {7, 7}});
+        break;
+    case Glyph::plus:
+        line({{-6, 0}, {6, 0}});
+        line({{0, -6}, {0, 6}});
+        break;
+    case Glyph::check:
+        line({{-6, 0.5}, {-2, 5}, {6, -4.5}});
+        break;
+    case Glyph::sides:
+        line({{-3, -6}, {-8, -6}, {-8, 6}, {-3, 6}, {-3, -6}});
+        line({{3, -6}, {8, -6}, {8, 6}, {3, 6}, {3, -6}});
+        line({{0, -8}, {0, -4}});
+        line({{0, -2}, {0, 2}});
+        line({{0, 4}, {0, 8}});
+        break;
+    case Glyph::trend:
+        line({{-8, -7}, {-8, 7}, {8, 7}});
+        line({{-5, 3}, {-1.5, -1}, {1, 1.5}, {7, -5}});
+        break;
     }
     return path;
 }
@@ -94,7 +156,8 @@ void paintFocusRing(QPainter& painter, const QRectF& shape, qreal radius, const 
     painter.drawRoundedRect(shape.adjusted(-3, -3, 3, 3), radius + 3, radius + 3);
 }
 
-PlainButton::PlainButton(const QString& text, Kind kind, QWidget* parent) : QAbstractButton(parent), kind_(kind) {
+PlainButton::PlainButton(const QString& text, Kind kind, QWidget* parent)
+    : QAbstractButton(parent), kind_(kind) {
     setText(text);
     setFocusPolicy(Qt::StrongFocus);
     setCheckable(kind == Kind::choice);
@@ -119,7 +182,9 @@ QFont PlainButton::textFont() const {
     return sized(this, 16, strong ? QFont::DemiBold : QFont::Medium);
 }
 
-int PlainButton::pictureWidth() const { return glyph_ == Glyph::none ? 0 : grown(this, 20); }
+int PlainButton::pictureWidth() const {
+    return glyph_ == Glyph::none ? 0 : grown(this, 20);
+}
 
 void PlainButton::paintPicture(QPainter& painter, const QPointF& center, const QColor& ink) {
     paintGlyph(painter, glyph_, center, ink, grown(this, 20));
@@ -127,8 +192,8 @@ void PlainButton::paintPicture(QPainter& painter, const QPointF& center, const Q
 
 QSize PlainButton::sizeHint() const {
     // Measured bold, so that a choice does not move its neighbors when it is chosen.
-    const QFontMetrics metrics(sized(this, 16, kind_ == Kind::quiet || kind_ == Kind::flat ? QFont::Medium
-                                                                                           : QFont::DemiBold));
+    const QFontMetrics metrics(
+        sized(this, 16, kind_ == Kind::quiet || kind_ == Kind::flat ? QFont::Medium : QFont::DemiBold));
     const int words = metrics.horizontalAdvance(text());
     const int picture = pictureWidth();
     const int gap = words > 0 && picture > 0 ? 8 : 0;
@@ -165,12 +230,17 @@ void PlainButton::paintEvent(QPaintEvent*) {
     }
     painter.setPen(colors.text);
     painter.drawText(QRectF(x, 0, words + 2, height()), Qt::AlignVCenter | Qt::AlignLeft, text());
-    if (picture > 0 && glyphBehind_) paintPicture(painter, {x + words + gap + picture / 2.0, middle}, colors.text);
+    if (picture > 0 && glyphBehind_)
+        paintPicture(painter, {x + words + gap + picture / 2.0, middle}, colors.text);
     painter.setOpacity(1);
     if (hasFocus()) paintFocusRing(painter, shape, 10, theme());
 }
 
-void PlainButton::enterEvent(QEnterEvent*) { update(); }
-void PlainButton::leaveEvent(QEvent*) { update(); }
+void PlainButton::enterEvent(QEnterEvent*) {
+    update();
+}
+void PlainButton::leaveEvent(QEvent*) {
+    update();
+}
 
 } // namespace rhizograph::app

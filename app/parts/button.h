@@ -9,7 +9,30 @@ class QPainter;
 namespace rhizograph::app {
 
 /// Line drawings on buttons, 20 px, in the button's text color.
-enum class Glyph { none, down, up, left, right, arrow, zoomIn, zoomOut, rings, printer, page, copy, close };
+enum class Glyph {
+    none,
+    down,
+    up,
+    left,
+    right,
+    arrow,
+    zoomIn,
+    zoomOut,
+    rings,
+    printer,
+    page,
+    copy,
+    close,
+    undo,
+    redo,
+    lock,
+    menu,
+    search,
+    plus,
+    check,
+    sides,
+    trend
+};
 
 void paintGlyph(QPainter& painter, Glyph glyph, const QPointF& center, const QColor& color, qreal size = 20);
 
@@ -18,8 +41,8 @@ class PlainButton : public QAbstractButton {
     Q_OBJECT
 
 public:
-    /// quiet: edge outline; action: spruce outline and text; primary: filled spruce; choice: quiet until checked;
-    /// flat: no outline at all.
+    /// quiet: edge outline; action: spruce outline and text; primary: filled spruce; choice: quiet until
+    /// checked; flat: no outline at all.
     enum class Kind { quiet, action, primary, choice, flat };
 
     PlainButton(const QString& text, Kind kind, QWidget* parent = nullptr);

@@ -3,8 +3,8 @@
 #include "shell/changecommand.h"
 #include "shell/recordthread.h"
 
-#include <QDateTime>
 #include <algorithm>
+#include <QDateTime>
 
 namespace rhizograph::app {
 namespace {
@@ -29,17 +29,20 @@ QString stepText(const Catalogue& catalogue, const FindingKey& key, const std::o
     if (item == nullptr) return {};
     QString text = QString::fromStdString(item->label);
     if (key.side != Side::none) text += ", " + QString::fromStdString(std::string{name(key.side)});
-    return text + ": "
-           + (value ? QString::fromStdString(display(item->scale, *value)) : VisitSession::tr("cleared"));
+    return text + ": " +
+           (value ? QString::fromStdString(display(item->scale, *value)) : VisitSession::tr("cleared"));
 }
 
 } // namespace
 
 QString urgencyWord(Urgency urgency) {
     switch (urgency) {
-    case Urgency::emergency: return QStringLiteral("emergency");
-    case Urgency::urgent: return QStringLiteral("urgent");
-    case Urgency::note: break;
+    case Urgency::emergency:
+        return QStringLiteral("emergency");
+    case Urgency::urgent:
+        return QStringLiteral("urgent");
+    case Urgency::note:
+        break;
     }
     return QStringLiteral("note");
 }
@@ -97,9 +100,9 @@ void VisitSession::setPlan(const QString& text) {
 
 void VisitSession::acknowledge(const QString& sign, const QString& urgency) {
     if (start_.readOnly) return;
-    start_.acknowledgements.push_back(
-        {sign.toStdString(), urgency.toStdString(), start_.userName.toStdString(),
-         QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString()});
+    start_.acknowledgements.push_back({sign.toStdString(), urgency.toStdString(),
+                                       start_.userName.toStdString(),
+                                       QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString()});
     if (record_ != nullptr) record_->acknowledge(start_.visit.id, sign, urgency);
     countOpenRedSigns();
     emit acknowledgementsChanged();
@@ -118,8 +121,10 @@ bool VisitSession::acknowledged(const RedSign& sign) const {
 void VisitSession::apply(const std::vector<FindingChange>& changes) {
     std::vector<FindingKey> keys;
     for (const FindingChange& each : changes) {
-        if (each.finding) exam_.set(each.key, *each.finding);
-        else exam_.clear(each.key);
+        if (each.finding)
+            exam_.set(each.key, *each.finding);
+        else
+            exam_.clear(each.key);
         keys.push_back(each.key);
     }
     if (record_ != nullptr) record_->record(start_.visit.id, changes);
@@ -130,11 +135,37 @@ void VisitSession::apply(const std::vector<FindingChange>& changes) {
 
 void VisitSession::reassess() {
     assessment_ = assess(exam_, knowledge_, previous());
+    bringForward();
     countOpenRedSigns();
 }
 
+void VisitSession::bringForward() {
+    for (const auto& [key, finding] : exam_.findings())
+        forward_.insert(key.item);
+    if (previous() != nullptr)
+        for (const auto& [key, finding] : previous()->findings())
+            forward_.insert(key.item);
+    for (const NextTest& next : assessment_.nextTests)
+        forward_.insert(next.test.item);
+    for (const FindingKey& key : assessment_.notAsked)
+        forward_.insert(key.item);
+}
+
+bool VisitSession::shows(const Item& item) const {
+    return item.tier == Tier::core || forward_.contains(item.id);
+}
+
+std::vector<const Item*> VisitSession::shown(const StepId& step) const {
+    std::vector<const Item*> out;
+    for (const Item& item : catalogue().items())
+        if (item.step == step && shows(item)) out.push_back(&item);
+    return out;
+}
+
 void VisitSession::countOpenRedSigns() {
-    const auto open = [this](const RedSign& sign) { return sign.urgency != Urgency::note && !acknowledged(sign); };
+    const auto open = [this](const RedSign& sign) {
+        return sign.urgency != Urgency::note && !acknowledged(sign);
+    };
     const auto& signs = assessment_.redSigns;
     const int count = static_cast<int>(std::count_if(signs.begin(), signs.end(), open));
     if (count == openRedSigns_ || start_.readOnly) return;

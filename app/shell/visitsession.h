@@ -4,11 +4,12 @@
 #include "reasoning/knowledge.h"
 #include "record/store.h"
 
+#include <memory>
+#include <optional>
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
-#include <memory>
-#include <optional>
+#include <set>
 #include <vector>
 
 namespace rhizograph::app {
@@ -22,9 +23,9 @@ class RecordThread;
 /// The scale's normal value; none where no value is normal.
 [[nodiscard]] std::optional<Value> normalValue(const Scale& scale);
 
-/// The one open visit: exam, assessment, undo stack. Screens hold no state of their own but what is on screen.
-/// Every change goes through change(): it is one undo step, is handed to the record's thread and reassessed
-/// before the call returns.
+/// The one open visit: exam, assessment, undo stack. Screens hold no state of their own but what is on
+/// screen. Every change goes through change(): it is one undo step, is handed to the record's thread and
+/// reassessed before the call returns.
 class VisitSession : public QObject {
     Q_OBJECT
 
@@ -54,7 +55,8 @@ public:
     [[nodiscard]] bool readOnly() const { return start_.readOnly; }
     [[nodiscard]] QUndoStack& undoStack() { return undo_; }
 
-    /// One undo step named `text`; changes that change nothing are dropped, and with none left nothing happens.
+    /// One undo step named `text`; changes that change nothing are dropped, and with none left nothing
+    /// happens.
     void change(const QString& text, std::vector<FindingChange> changes);
     /// Sets one finding, or clears it when it already holds this value (second tap).
     void tap(const FindingKey& key, const Value& value);
@@ -64,6 +66,12 @@ public:
     void setPlan(const QString& text);
     [[nodiscard]] const QString& plan() const { return start_.plan; }
     void acknowledge(const QString& sign, const QString& urgency);
+    /// Whether an item shows without being asked for: everyday items, and extended ones that were recorded
+    /// now or last time, that the engine suggested, or that a red sign still asks for. Once forward, an item
+    /// stays for as long as the visit is open, so that no row vanishes under a finger.
+    [[nodiscard]] bool shows(const Item& item) const;
+    /// What shows of a step, in the catalogue's order.
+    [[nodiscard]] std::vector<const Item*> shown(const StepId& step) const;
     /// Whether this red sign was acknowledged at this urgency or a graver one.
     [[nodiscard]] bool acknowledged(const RedSign& sign) const;
 
@@ -80,13 +88,15 @@ private:
     void apply(const std::vector<FindingChange>& changes);
     void reassess();
     void countOpenRedSigns();
+    void bringForward();
 
     Knowledge knowledge_;
     Start start_;
     Exam exam_;
     Assessment assessment_;
     QUndoStack undo_;
-    int openRedSigns_ = 0; ///< as last handed to the record
+    std::set<ItemId> forward_; ///< extended items that came forward
+    int openRedSigns_ = 0;     ///< as last handed to the record
     RecordThread* record_;
 };
 
