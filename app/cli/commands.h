@@ -28,6 +28,7 @@ Reply runAssess(const Arguments& arguments);
 Reply runExplain(const Arguments& arguments);
 Reply runKnowledge(const Arguments& arguments);
 Reply runCheck(const Arguments& arguments);
+Reply runSummary(const Arguments& arguments);
 Reply runCatalogue(const Arguments& arguments);
 
 } // namespace rhizograph::cli

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "exchange/wording.h"
 #include "reasoning/knowledge.h"
 
 #include <string>
@@ -9,8 +10,8 @@ namespace rhizograph {
 
 /// One head of the written examination, in the order in which clinicians write it.
 struct NarrativeSection {
-    std::string id;          ///< fixed name from phrases.json ("strength", "sensation", "impression"); for the page
-    std::string title;       ///< "Strength"
+    std::string id;    ///< fixed name from phrases.json ("strength", "sensation", "impression"); for the page
+    std::string title; ///< "Strength"
     std::string positives;   ///< what is not normal, specific, to be printed first and bold; may be empty
     std::string rest;        ///< normal findings grouped, and what carries no judgement; may be empty
     std::string notExamined; ///< "Not examined: …" for everyday items without a finding; may be empty
@@ -24,8 +25,9 @@ struct Narrative {
 };
 
 /// Words for one exam and what the engine makes of it; `previous` adds what changed since that visit.
+/// Measures are written in `units`.
 [[nodiscard]] Narrative narrate(const Exam& exam, const Assessment& assessment, const Knowledge& knowledge,
-                                const Exam* previous = nullptr);
+                                const Exam* previous = nullptr, Units units = Units::metric);
 
 /// The narrative as plain text, 78 columns at most, ending with a line break.
 [[nodiscard]] std::string asText(const Narrative& narrative);

@@ -2,6 +2,7 @@
 
 #include "base/json.h"
 #include "reasoning/localizer.h"
+#include "reasoning/phrases.h"
 #include "reasoning/rulebook.h"
 #include "reasoning/urgent.h"
 
@@ -58,6 +59,9 @@ Result<Knowledge> Knowledge::load(const std::filesystem::path& directory) {
     auto urgent = UrgentQuestions::load(directory / "observation.json", vocabulary);
     if (!urgent) return urgent.problems();
     knowledge.urgent_ = std::make_shared<const UrgentQuestions>(std::move(urgent).value());
+    auto phrases = PhraseBook::load(directory / "phrases.json", *knowledge.catalogue_);
+    if (!phrases) return phrases.problems();
+    knowledge.phrases_ = std::make_shared<const PhraseBook>(std::move(phrases).value());
     auto version = versionOf(directory);
     if (!version) return version.problems();
     knowledge.version_ = *version;

@@ -14,6 +14,7 @@ namespace rhizograph {
 
 class Localizer; ///< the compiled localization model (localizer.h)
 class UrgentQuestions; ///< red-sign questions that go first (urgent.h)
+class PhraseBook; ///< the language of the written examination (phrases.h)
 class RuleBook;  ///< red signs, screens, consistency, work-up, codes (rulebook.h)
 
 /// The medicine, loaded once and immutable; cheap to copy. Loading validates every file of
@@ -26,6 +27,7 @@ public:
     [[nodiscard]] const Localizer& localizer() const { return *localizer_; }
     [[nodiscard]] const RuleBook& rules() const { return *rules_; }
     [[nodiscard]] const UrgentQuestions& urgentQuestions() const { return *urgent_; }
+    [[nodiscard]] const PhraseBook& phrases() const { return *phrases_; }
     /// Hash over the content of all knowledge files; stored with every signed visit.
     [[nodiscard]] const std::string& version() const { return version_; }
     /// English label of a site ("L5 root"); the id itself when unknown.
@@ -36,6 +38,7 @@ private:
     std::shared_ptr<const Localizer> localizer_;
     std::shared_ptr<const RuleBook> rules_;
     std::shared_ptr<const UrgentQuestions> urgent_;
+    std::shared_ptr<const PhraseBook> phrases_;
     std::string version_;
 };
 
