@@ -1,12 +1,21 @@
 #include "shell/dress.h"
 
+#include <QAbstractSpinBox>
 #include <QApplication>
+#include <QComboBox>
 #include <QFontDatabase>
+#include <QPainter>
 #include <QProxyStyle>
 #include <QStyleFactory>
+#include <QStyleOption>
 
 namespace rhizograph::app {
 namespace {
+
+bool standsAlone(const QWidget* field) {
+    return field != nullptr && qobject_cast<QAbstractSpinBox*>(field->parentWidget()) == nullptr &&
+           qobject_cast<QComboBox*>(field->parentWidget()) == nullptr;
+}
 
 /// The plain desktop style with sizes for fingers and no focus frames of its own.
 class FingerStyle final : public QProxyStyle {
@@ -15,14 +24,20 @@ public:
 
     int pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const override {
         switch (metric) {
-        case PM_ScrollBarExtent: return 12;
-        case PM_ScrollView_ScrollBarSpacing: return 0;
+        case PM_ScrollBarExtent:
+            return 12;
+        case PM_ScrollView_ScrollBarSpacing:
+            return 0;
         case PM_IndicatorWidth:
-        case PM_IndicatorHeight: return 24;
-        case PM_MenuPanelWidth: return 1;
+        case PM_IndicatorHeight:
+            return 24;
+        case PM_MenuPanelWidth:
+            return 1;
         case PM_MenuHMargin:
-        case PM_MenuVMargin: return 6;
-        default: return QProxyStyle::pixelMetric(metric, option, widget);
+        case PM_MenuVMargin:
+            return 6;
+        default:
+            return QProxyStyle::pixelMetric(metric, option, widget);
         }
     }
     int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
@@ -30,6 +45,27 @@ public:
         // A press on a scroll bar goes where the finger is.
         if (hint == SH_ScrollBar_LeftClickAbsolutePosition) return 1;
         return QProxyStyle::styleHint(hint, option, widget, data);
+    }
+    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                       const QWidget* widget) const override {
+        if (element != PE_PanelLineEdit || !standsAlone(widget)) {
+            QProxyStyle::drawPrimitive(element, option, painter, widget);
+            return;
+        }
+        // A field of our look; the one with the keyboard wears the action's color, twice as wide.
+        const Theme& theme = Theme::of(widget);
+        const bool focus = option->state.testFlag(State_HasFocus);
+        painter->save();
+        painter->setRenderHint(QPainter::Antialiasing);
+        painter->setBrush(theme.raised);
+        painter->setPen(QPen(focus ? theme.spruce : theme.edge, focus ? 2 : 1.5));
+        painter->drawRoundedRect(QRectF(option->rect).adjusted(1, 1, -1, -1), 10, 10);
+        painter->restore();
+    }
+    QRect subElementRect(SubElement element, const QStyleOption* option,
+                         const QWidget* widget) const override {
+        const QRect rect = QProxyStyle::subElementRect(element, option, widget);
+        return element == SE_LineEditContents && standsAlone(widget) ? rect.adjusted(10, 0, -10, 0) : rect;
     }
     QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
                            const QWidget* widget) const override {

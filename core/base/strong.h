@@ -1,8 +1,9 @@
 #pragma once
 
+#include <string> // first: Qt's moc cannot read <compare> before a header that sets the library up
+
 #include <compare>
 #include <functional>
-#include <string>
 #include <utility>
 
 namespace rhizograph {

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "shell/theme.h"
+
+#include <QLabel>
+
+namespace rhizograph::app {
+
+/// Words on a screen, in a size of the layout and a role of the theme; follows both when they change.
+class Label : public QLabel {
+    Q_OBJECT
+
+public:
+    enum class Tone { ink, quiet, warning, brick, spruce };
+
+    Label(const QString& text, int pixels, QFont::Weight weight = QFont::Normal, Tone tone = Tone::ink,
+          QWidget* parent = nullptr);
+    void setTone(Tone tone);
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void dress();
+
+    int pixels_;
+    QFont::Weight weight_;
+    Tone tone_;
+    bool dressing_ = false;
+};
+
+} // namespace rhizograph::app

@@ -1,0 +1,100 @@
+#include "patients/patientpage.h"
+
+#include "parts/button.h"
+#include "parts/label.h"
+#include "patients/visitlist.h"
+#include "patients/words.h"
+
+#include <algorithm>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace rhizograph::app {
+PatientPage::PatientPage(QWidget* parent) : QWidget(parent) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(24, 20, 24, 0);
+    column->setSpacing(16);
+    auto* head = new QHBoxLayout;
+    head->setSpacing(12);
+    column->addLayout(head);
+    auto* leave = new PlainButton({}, PlainButton::Kind::quiet, this);
+    leave->setGlyph(Glyph::left);
+    leave->setAccessibleName(tr("Back to the patients"));
+    head->addWidget(leave);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(0);
+    head->addLayout(words, 1);
+    name_ = new Label({}, 22, QFont::DemiBold, Label::Tone::ink, this);
+    name_->setMinimumWidth(80);
+    about_ = new Label({}, 15, QFont::Normal, Label::Tone::quiet, this);
+    about_->setMinimumWidth(80);
+    words->addWidget(name_);
+    words->addWidget(about_);
+    edit_ = new PlainButton(tr("Correct entry"), PlainButton::Kind::quiet, this);
+    visit_ = new PlainButton(tr("New visit"), PlainButton::Kind::primary, this);
+    visit_->setGlyph(Glyph::plus);
+    head->addWidget(edit_);
+    head->addWidget(visit_);
+
+    auto* area = new QScrollArea(this);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    column->addWidget(area, 1);
+    auto* inside = new QWidget(area);
+    auto* below = new QVBoxLayout(inside);
+    below->setContentsMargins(0, 0, 0, 24);
+    list_ = new VisitList(tr("Visits"), inside);
+    below->addWidget(list_);
+    below->addStretch(1);
+    area->setWidget(inside);
+
+    connect(leave, &PlainButton::clicked, this, &PatientPage::back);
+    connect(edit_, &PlainButton::clicked, this, [this] { emit editWanted(patient_); });
+    connect(visit_, &PlainButton::clicked, this, [this] { emit newVisitWanted(patient_.id); });
+    connect(list_, &VisitList::pressed, this,
+            [this](int row) { emit visitChosen(visits_.at(static_cast<std::size_t>(row)).id); });
+    connect(list_, &VisitList::focusMoved, area, [area](const QRect& row) {
+        area->ensureVisible(row.center().x(), row.bottom(), 0, row.height() / 2);
+    });
+}
+
+Outcome PatientPage::show(Store& store, const PatientId& patient) {
+    auto read = store.patient(patient);
+    if (!read) return read.problems();
+    auto visits = store.visitsOf(patient);
+    if (!visits) return visits.problems();
+    patient_ = *read;
+    visits_ = *visits;
+    std::reverse(visits_.begin(), visits_.end());
+    name_->setText(QString::fromStdString(patient_.identity.name));
+    QStringList about{ageAndSex(patient_.identity, today())};
+    if (!patient_.identity.recordNumber.empty())
+        about << tr("record %1").arg(QString::fromStdString(patient_.identity.recordNumber));
+    if (!patient_.identity.birthDate.empty())
+        about << tr("born %1").arg(dayText(patient_.identity.birthDate));
+    if (!patient_.identity.contact.empty()) about << QString::fromStdString(patient_.identity.contact);
+    about.removeAll(QString{});
+    about_->setText(about.join(QStringLiteral(" · ")));
+    std::vector<ListedVisit> rows;
+    for (const Visit& visit : visits_) {
+        const bool read_only = visit.state == VisitState::signedOff;
+        rows.push_back({tr("Visit %1").arg(visit.number),
+                        dayText(visit.date),
+                        {},
+                        {},
+                        markOf(visit),
+                        stateText(visit),
+                        stateDetail(visit),
+                        read_only ? 0 : visit.openRedSigns,
+                        read_only ? tr("Read") : tr("Open"),
+                        !read_only});
+    }
+    list_->setRows(std::move(rows), tr("No visit yet."));
+    const auto user = store.signedIn();
+    edit_->setEnabled(user && allows(user->role, Permission::editPatients));
+    visit_->setEnabled(user && allows(user->role, Permission::openVisits));
+    return {};
+}
+
+} // namespace rhizograph::app

@@ -1,0 +1,215 @@
+#include "patients/patientspage.h"
+
+#include "parts/button.h"
+#include "parts/label.h"
+#include "patients/visitlist.h"
+#include "patients/words.h"
+
+#include <algorithm>
+#include <QAction>
+#include <QButtonGroup>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace rhizograph::app {
+namespace {
+
+enum Which { ofToday, toReview, notSigned, everyone };
+
+QString actionOf(const Visit& visit) {
+    switch (visit.state) {
+    case VisitState::intake:
+        return visit.findings == 0 ? PatientsPage::tr("Begin") : PatientsPage::tr("Open");
+    case VisitState::inRoom:
+        return PatientsPage::tr("Open");
+    case VisitState::toReview:
+        return PatientsPage::tr("Review");
+    case VisitState::signedOff:
+        return PatientsPage::tr("Read");
+    }
+    return {};
+}
+
+std::vector<Visit> inReview(const std::vector<Visit>& visits) {
+    std::vector<Visit> out;
+    std::copy_if(visits.begin(), visits.end(), std::back_inserter(out),
+                 [](const Visit& visit) { return visit.state == VisitState::toReview; });
+    return out;
+}
+
+} // namespace
+
+PatientsPage::PatientsPage(QWidget* parent) : QWidget(parent), which_(new QButtonGroup(this)) {
+    build();
+}
+
+void PatientsPage::build() {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(24, 20, 24, 0);
+    column->setSpacing(16);
+    auto* top = new QHBoxLayout;
+    top->setSpacing(12);
+    column->addLayout(top);
+    search_ = new QLineEdit(this);
+    search_->setPlaceholderText(tr("Name or record number"));
+    search_->setAccessibleName(tr("Search patients by name or record number"));
+    search_->setClearButtonEnabled(true);
+    top->addWidget(search_, 1);
+    newPatient_ = new PlainButton(tr("New patient"), PlainButton::Kind::primary, this);
+    newPatient_->setGlyph(Glyph::plus);
+    top->addWidget(newPatient_);
+
+    auto* tabs = new QHBoxLayout;
+    tabs->setSpacing(8);
+    column->addLayout(tabs);
+    const QStringList names{tr("Today"), tr("To review"), tr("Unsigned"), tr("All")};
+    for (int index = 0; index < names.size(); ++index) {
+        auto* tab = new PlainButton(names[index], PlainButton::Kind::choice, this);
+        which_->addButton(tab, index);
+        tabs->addWidget(tab);
+    }
+    which_->button(ofToday)->setChecked(true);
+    tabs->addStretch(1);
+    order_ = new Label({}, 15, QFont::Normal, Label::Tone::quiet, this);
+    tabs->addWidget(order_);
+
+    auto* area = new QScrollArea(this);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    column->addWidget(area, 1);
+    auto* inside = new QWidget(area);
+    auto* below = new QVBoxLayout(inside);
+    below->setContentsMargins(0, 0, 0, 24);
+    list_ = new VisitList(tr("Patients"), inside);
+    below->addWidget(list_);
+    below->addStretch(1);
+    area->setWidget(inside);
+
+    connect(search_, &QLineEdit::textChanged, this, &PatientsPage::refreshWanted);
+    connect(search_, &QLineEdit::returnPressed, this, [this] {
+        if (!targets_.empty()) choose(0);
+    });
+    connect(which_, &QButtonGroup::idClicked, this, [this] {
+        const QSignalBlocker quiet(search_);
+        search_->clear();
+        emit refreshWanted();
+    });
+    connect(newPatient_, &PlainButton::clicked, this,
+            [this] { emit newPatientWanted(search_->text().simplified()); });
+    connect(list_, &VisitList::pressed, this, &PatientsPage::choose);
+    connect(list_, &VisitList::focusMoved, area, [area](const QRect& row) {
+        area->ensureVisible(row.center().x(), row.bottom(), 0, row.height() / 2);
+    });
+}
+
+void PatientsPage::clear() {
+    const QSignalBlocker quiet(search_);
+    search_->clear();
+    targets_.clear();
+    list_->setRows({}, {});
+}
+
+void PatientsPage::choose(int row) {
+    const Target& target = targets_.at(static_cast<std::size_t>(row));
+    if (const auto* visit = std::get_if<VisitId>(&target))
+        emit visitChosen(*visit);
+    else
+        emit patientChosen(std::get<PatientId>(target));
+}
+
+Outcome PatientsPage::refresh(Store& store) {
+    const auto user = store.signedIn();
+    newPatient_->setEnabled(user && allows(user->role, Permission::editPatients));
+    auto dayVisits = store.visitsOn(today());
+    if (!dayVisits) return dayVisits.problems();
+    auto unsignedVisits = store.unsignedVisits();
+    if (!unsignedVisits) return unsignedVisits.problems();
+    countUp(*dayVisits, *unsignedVisits);
+    const std::string text = search_->text().simplified().toStdString();
+    if (!text.empty()) return showPatients(store, text);
+    switch (which_->checkedId()) {
+    case ofToday:
+        order_->setText(tr("in the order of the day"));
+        return showVisits(store, *dayVisits, tr("No visits today. Search for a patient, or add a new one."));
+    case toReview:
+        order_->setText({});
+        return showVisits(store, inReview(*unsignedVisits), tr("Nothing waits for review."));
+    case notSigned:
+        order_->setText({});
+        return showVisits(store, *unsignedVisits, tr("Every visit is signed."));
+    default:
+        return showPatients(store, {});
+    }
+}
+
+void PatientsPage::countUp(const std::vector<Visit>& dayVisits, const std::vector<Visit>& unsignedVisits) {
+    const auto label = [this](int id, const QString& word, std::size_t count) {
+        auto* button = which_->button(id);
+        button->setText(count > 0 ? QStringLiteral("%1  %2").arg(word).arg(count) : word);
+        button->updateGeometry();
+    };
+    label(ofToday, tr("Today"), dayVisits.size());
+    label(toReview, tr("To review"), inReview(unsignedVisits).size());
+    label(notSigned, tr("Unsigned"), unsignedVisits.size());
+}
+
+Outcome PatientsPage::showVisits(Store& store, const std::vector<Visit>& visits, const QString& whenEmpty) {
+    std::vector<ListedVisit> rows;
+    std::vector<Target> targets;
+    for (const Visit& visit : visits) {
+        auto patient = store.patient(visit.patient);
+        if (!patient) return patient.problems();
+        const Identity& identity = patient->identity;
+        const QString when = visit.date == today() ? QString{} : QStringLiteral(", ") + dayText(visit.date);
+        rows.push_back({QString::fromStdString(identity.name), ageAndSex(identity, visit.date),
+                        QString::fromStdString(identity.recordNumber), tr("Visit %1").arg(visit.number),
+                        markOf(visit), stateText(visit), stateDetail(visit) + when,
+                        visit.state == VisitState::signedOff ? 0 : visit.openRedSigns, actionOf(visit),
+                        visit.state == VisitState::inRoom});
+        targets.emplace_back(visit.id);
+    }
+    targets_ = std::move(targets);
+    list_->setRows(std::move(rows), whenEmpty);
+    return {};
+}
+
+Outcome PatientsPage::showPatients(Store& store, const std::string& text) {
+    constexpr int most = 60;
+    auto found = store.searchPatients(text, most);
+    if (!found) return found.problems();
+    std::vector<ListedVisit> rows;
+    std::vector<Target> targets;
+    for (const Patient& patient : *found) {
+        auto visits = store.visitsOf(patient.id);
+        if (!visits) return visits.problems();
+        ListedVisit row;
+        row.name = QString::fromStdString(patient.identity.name);
+        row.about = ageAndSex(patient.identity, today());
+        row.record = QString::fromStdString(patient.identity.recordNumber);
+        row.action = tr("Choose");
+        if (!visits->empty()) {
+            const Visit& last = visits->back();
+            row.visit = tr("%n visit(s)", nullptr, static_cast<int>(visits->size()));
+            row.mark = markOf(last);
+            row.state = stateText(last);
+            row.detail = dayText(last.date);
+            row.redSigns = last.state == VisitState::signedOff ? 0 : last.openRedSigns;
+        } else {
+            row.state = tr("No visit yet");
+        }
+        rows.push_back(std::move(row));
+        targets.emplace_back(patient.id);
+    }
+    const bool cut = found->size() == static_cast<std::size_t>(most);
+    order_->setText(cut ? tr("the first %1; type more to narrow down").arg(most) : QString{});
+    targets_ = std::move(targets);
+    list_->setRows(std::move(rows), text.empty()
+                                        ? tr("No patients yet.")
+                                        : tr("Nobody by this name or number. New patient takes it over."));
+    return {};
+}
+
+} // namespace rhizograph::app
