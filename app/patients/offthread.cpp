@@ -1,6 +1,5 @@
 #include "patients/offthread.h"
 
-#include <QThread>
 #include <stdexcept>
 
 namespace rhizograph::app {

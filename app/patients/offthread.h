@@ -5,8 +5,7 @@
 #include <functional>
 #include <memory>
 #include <QObject>
-
-class QThread;
+#include <QThread>
 
 namespace rhizograph::app {
 
