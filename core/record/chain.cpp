@@ -1,5 +1,6 @@
 #include "record/chain.h"
 
+#include "record/claims.h"
 #include "record/pack.h"
 
 namespace rhizograph {
@@ -46,7 +47,7 @@ EventRow EventRow::from(const sql::Row& row) {
     e.kind = row.text(2);
     e.item = row.text(3);
     e.side = row.text(4);
-    e.bulk = row.integer(5) != 0;
+    e.bulk = row.flag(5);
     e.author = row.text(6);
     e.session = row.text(7);
     e.at = row.text(8);
@@ -87,6 +88,14 @@ Mac AuditRow::expectedMac(const Keys& keys, const Mac& before) const {
 
 std::string AuditRow::context() const {
     return Packer{}.text("audit").number(number).text(action).packed();
+}
+
+AuditText AuditRow::content(const Keys& keys) const {
+    return AuditText::from(open(keys.sealing, sealed, context()));
+}
+
+Mac AuditRow::asEnd(const Keys& keys) const {
+    return keyedHash(keys.chain, Packer{}.text("audit head").number(number).bytes(mac).packed());
 }
 
 Mac staffMac(const Keys& keys, const std::string& id, const std::string& name, const std::string& role,

@@ -8,6 +8,8 @@
 
 namespace rhizograph {
 
+struct AuditText;
+
 /// The keys of an unsealed clinic, all made from its one data key.
 struct Keys {
     explicit Keys(SecretKey dataKey);
@@ -79,6 +81,9 @@ struct AuditRow {
     static AuditRow from(const sql::Row& row);
     [[nodiscard]] Mac expectedMac(const Keys& keys, const Mac& before) const;
     [[nodiscard]] std::string context() const;
+    [[nodiscard]] AuditText content(const Keys& keys) const;
+    /// What vouches for this entry being the last.
+    [[nodiscard]] Mac asEnd(const Keys& keys) const;
 };
 
 /// Keyed hash of a user's row, so that nobody makes himself administrator with a database tool.

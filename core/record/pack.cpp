@@ -6,6 +6,14 @@
 
 namespace rhizograph {
 
+std::string hexText(const Bytes& bytes) {
+    static constexpr std::string_view digits = "0123456789abcdef";
+    std::string out;
+    for (const unsigned char byte : bytes)
+        out.append(1, digits[byte >> 4U]).append(1, digits[byte & 0x0fU]);
+    return out;
+}
+
 Packer& Packer::number(std::int64_t value) {
     auto bits = static_cast<std::uint64_t>(value);
     for (int i = 0; i < 8; ++i, bits >>= 8U)

@@ -16,6 +16,9 @@ using Bytes = std::vector<unsigned char>;
     return {bytes.begin(), bytes.end()};
 }
 
+/// Two small hex digits a byte.
+[[nodiscard]] std::string hexText(const Bytes& bytes);
+
 /// Puts values one after another so that no two different lists of values give the same bytes
 /// (texts carry their length). Numbers are little-endian.
 class Packer {

@@ -6,6 +6,7 @@
 #include <cstdio>
 #include <fmt/format.h>
 #include <set>
+#include <unordered_set>
 
 namespace rhizograph {
 namespace {
@@ -79,7 +80,7 @@ std::int64_t SqlStore::nextPatientRevision() {
     return next;
 }
 
-void SqlStore::storeIdentity(const PatientId& id, const Identity& identity, bool isNew) {
+Claims SqlStore::storeIdentity(const PatientId& id, const Identity& identity, bool isNew) {
     const std::int64_t revision = nextPatientRevision();
     const Bytes sealed = seal(keys().sealing, packIdentity(identity), identityContext(id.text()));
     if (isNew)
@@ -92,6 +93,7 @@ void SqlStore::storeIdentity(const PatientId& id, const Identity& identity, bool
     database_->run(
         "insert into patient_version (patient, revision, author, at, sealed) values ($1, $2, $3, $4, $5)",
         {id.text(), revision, session().user.id.text(), now(), sealed});
+    return {{claim::identity, claim::ofIdentity(keys(), id.text(), sealed)}};
 }
 
 /// Unseals what was written since the last look, by this connection or another.
@@ -155,7 +157,7 @@ Result<Patient> SqlStore::addPatient(const Identity& identity) {
         check(identity);
         const PatientId id{randomId()};
         sql::Transaction transaction{*database_};
-        storeIdentity(id, identity, true);
+        addAudit(AuditAction::patientAdded, id.text(), "", storeIdentity(id, identity, true));
         transaction.commit();
         return Patient{id, identity};
     });
@@ -166,7 +168,9 @@ Outcome SqlStore::updatePatient(const Patient& patient) {
         require(Permission::editPatients);
         check(patient.identity);
         sql::Transaction transaction{*database_};
-        storeIdentity(PatientId{personOf(patient.id)}, patient.identity, false);
+        const PatientId person{personOf(patient.id)};
+        addAudit(AuditAction::patientChanged, person.text(), "",
+                 storeIdentity(person, patient.identity, false));
         transaction.commit();
     });
 }
@@ -178,13 +182,19 @@ Result<Patient> SqlStore::patient(const PatientId& id) {
     });
 }
 
-std::vector<PatientId> SqlStore::byNewestVisit() {
+/// The patients seen last come first, then those who never had a visit, the latest added first.
+std::vector<PatientId> SqlStore::byNewestVisit(std::size_t limit) {
     std::vector<PatientId> out;
-    for (const sql::Row& row : database_->rows(
-             "select p.person from patient p left join visit v on v.patient = p.id group by p.person "
-             "order by coalesce(max(v.date), '') desc, coalesce(max(v.started_at), '') desc, max(p.revision) "
-             "desc"))
-        out.emplace_back(row.text(0));
+    std::unordered_set<std::string> seen;
+    const auto take = [&](const sql::Row& row) {
+        if (out.size() < limit && seen.insert(row.text(0)).second) out.emplace_back(row.text(0));
+        return out.size() < limit;
+    };
+    database_->each("select p.person from visit v join patient p on p.id = v.patient "
+                    "order by v.date desc, v.started_at desc, v.id desc",
+                    {}, take);
+    if (out.size() < limit)
+        database_->each("select id from patient where person = id order by revision desc", {}, take);
     return out;
 }
 
@@ -195,7 +205,7 @@ Result<std::vector<Patient>> SqlStore::searchPatients(const std::string& text, i
         const auto most = static_cast<std::size_t>(std::max(limit, 0));
         const bool everyone = text.find_first_not_of(" \t") == std::string::npos;
         std::vector<Patient> out;
-        for (const PatientId& id : everyone ? byNewestVisit() : index_.search(text, most)) {
+        for (const PatientId& id : everyone ? byNewestVisit(most) : index_.search(text, most)) {
             if (out.size() == most) break;
             if (const Identity* identity = index_.find(id)) out.push_back({id, *identity});
         }
@@ -242,6 +252,9 @@ Outcome SqlStore::erasePatient(const PatientId& patient, const std::string& reas
             "(select v.id from visit v join patient p on p.id = v.patient where p.person = $1)";
         for (const sql::Row& row : database_->rows("select id from visit where id in " + visits, {person}))
             addAudit(AuditAction::patientErased, row.text(0), "visit");
+        for (const sql::Row& row :
+             database_->rows("select id from patient where person = $1 and id <> $1", {person}))
+            addAudit(AuditAction::patientErased, row.text(0), "duplicate");
         addAudit(AuditAction::patientErased, person, reason);
         database_->run("delete from finding where visit in " + visits, {person});
         database_->run("delete from visit_event where visit in " + visits, {person});
@@ -250,6 +263,7 @@ Outcome SqlStore::erasePatient(const PatientId& patient, const std::string& reas
         database_->run("update meta set value = $1 where key = 'erasures'",
                        {std::to_string(counter("erasures") + 1)});
         transaction.commit();
+        database_->purge();
     });
 }
 

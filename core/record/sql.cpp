@@ -29,14 +29,37 @@ int Row::smallInteger(std::size_t column) const {
     return static_cast<int>(value);
 }
 
+bool Row::flag(std::size_t column) const {
+    const std::int64_t value = integer(column);
+    if (value != 0 && value != 1)
+        reportDamage("The clinic file holds neither yes nor no where one of them must be.");
+    return value == 1;
+}
+
 bool Row::isNull(std::size_t column) const {
     return column < cells_.size() && std::holds_alternative<std::monostate>(cells_[column]);
 }
 
+std::vector<Row> Connection::rows(const std::string& statement, const Parameters& parameters) {
+    std::vector<Row> all;
+    each(statement, parameters, [&](const Row& row) {
+        all.push_back(row);
+        return true;
+    });
+    return all;
+}
+
+void Connection::run(const std::string& statement, const Parameters& parameters) {
+    each(statement, parameters, [](const Row&) { return true; });
+}
+
 std::optional<Row> Connection::first(const std::string& statement, const Parameters& parameters) {
-    std::vector<Row> all = rows(statement, parameters);
-    if (all.empty()) return std::nullopt;
-    return std::move(all.front());
+    std::optional<Row> found;
+    each(statement, parameters, [&](const Row& row) {
+        found = row;
+        return false;
+    });
+    return found;
 }
 
 } // namespace rhizograph::sql

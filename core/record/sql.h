@@ -4,6 +4,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -26,6 +27,7 @@ public:
     [[nodiscard]] int smallInteger(std::size_t column) const; ///< fits an int, else damaged
     [[nodiscard]] const std::string& text(std::size_t column) const;
     [[nodiscard]] const Bytes& bytes(std::size_t column) const;
+    [[nodiscard]] bool flag(std::size_t column) const; ///< 0 or 1, else damaged
     [[nodiscard]] bool isNull(std::size_t column) const;
 
 private:
@@ -37,21 +39,29 @@ class Connection {
 public:
     virtual ~Connection() = default;
 
-    /// Runs one statement to its end and yields its rows.
-    virtual std::vector<Row> rows(const std::string& statement, const Parameters& parameters = {}) = 0;
+    /// Runs one statement and hands over its rows one by one, until there are no more or `use` returns false.
+    virtual void each(const std::string& statement, const Parameters& parameters,
+                      const std::function<bool(const Row&)>& use) = 0;
     /// Takes the right to write at once, so that two writers wait for each other instead of failing halfway.
     virtual void begin() = 0;
     /// Until commit or rollback every answer is of one moment, whatever others write meanwhile.
     virtual void beginReading() = 0;
     virtual void commit() = 0;
     virtual void rollback() noexcept = 0;
+    /// What the engine finds wrong with its own file; nothing when it is in order. Reads all of it.
+    virtual std::optional<std::string> structuralDamage() = 0;
+    /// Makes sure that what was deleted stands nowhere in the files any more, as far as that can be done now.
+    virtual void purge() noexcept = 0;
     /// Changes when another connection has committed.
     virtual std::int64_t changeCounter() = 0;
     virtual std::unique_ptr<Connection> duplicate() const = 0;
     /// The place of the clinic, for people.
     [[nodiscard]] virtual std::string place() const = 0;
 
-    void run(const std::string& statement, const Parameters& parameters = {}) { rows(statement, parameters); }
+    /// All rows of a statement.
+    std::vector<Row> rows(const std::string& statement, const Parameters& parameters = {});
+    void run(const std::string& statement, const Parameters& parameters = {});
+    /// The first row of a statement.
     std::optional<Row> first(const std::string& statement, const Parameters& parameters = {});
 };
 

@@ -1,5 +1,6 @@
 #include "record/sqlite.h"
 
+#include "record/failure.h"
 #include "record/sqliteproblem.h"
 
 #include <fmt/format.h>
@@ -80,7 +81,11 @@ sql::Row Statement::currentRow() const {
     return sql::Row{std::move(cells)};
 }
 
-std::vector<sql::Row> Statement::rows(const sql::Parameters& parameters) {
+bool Statement::running() const {
+    return sqlite3_stmt_busy(statement_.get()) != 0;
+}
+
+void Statement::each(const sql::Parameters& parameters, const std::function<bool(const sql::Row&)>& use) {
     sqlite3_stmt* s = statement_.get();
     if (static_cast<std::size_t>(sqlite3_bind_parameter_count(s)) != parameters.size())
         throw std::logic_error("a statement has another number of parameters");
@@ -93,12 +98,10 @@ std::vector<sql::Row> Statement::rows(const sql::Parameters& parameters) {
     } const reset{s};
     for (std::size_t i = 0; i < parameters.size(); ++i)
         bind(static_cast<int>(i) + 1, parameters[i]);
-    std::vector<sql::Row> out;
     int code = SQLITE_ROW;
     while ((code = sqlite3_step(s)) == SQLITE_ROW)
-        out.push_back(currentRow());
+        if (!use(currentRow())) return;
     if (code != SQLITE_DONE) throw errorFor(sqlite3_extended_errcode(database_));
-    return out;
 }
 
 void Database::Close::operator()(sqlite3* database) const {
@@ -121,11 +124,16 @@ Database::Database(std::filesystem::path file, int busyMilliseconds, Mode mode)
            "pragma secure_delete = on; pragma foreign_keys = on;");
 }
 
-std::vector<sql::Row> Database::rows(const std::string& statement, const sql::Parameters& parameters) {
+void Database::each(const std::string& statement, const sql::Parameters& parameters,
+                    const std::function<bool(const sql::Row&)>& use) {
     auto found = statements_.find(statement);
     if (found == statements_.end())
         found = statements_.emplace(statement, Statement{database_.get(), statement}).first;
-    return found->second.rows(parameters);
+    // Starting it afresh would cut off the rows somebody is still being handed.
+    if (found->second.running())
+        Statement{database_.get(), statement}.each(parameters, use);
+    else
+        found->second.each(parameters, use);
 }
 
 void Database::script(const std::string& statements) {
@@ -154,6 +162,22 @@ void Database::commit() {
 void Database::rollback() noexcept {
     // SQLite has already rolled back after a full disk or a device error; asking again is harmless then.
     sqlite3_exec(database_.get(), "rollback", nullptr, nullptr, nullptr);
+}
+
+std::optional<std::string> Database::structuralDamage() {
+    try {
+        const std::string found = first("pragma integrity_check(1)")->text(0);
+        return found == "ok" ? std::nullopt : std::optional{found};
+    } catch (const RecordError& error) {
+        if (error.kind() != Failure::damaged) throw;
+        return error.what();
+    }
+}
+
+void Database::purge() noexcept {
+    // Deleted rows are overwritten with zeros in the file, but the log still holds pages from before. Where
+    // somebody is reading an older state they go with the next checkpoint.
+    sqlite3_wal_checkpoint_v2(database_.get(), nullptr, SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr);
 }
 
 std::int64_t Database::changeCounter() {

@@ -16,8 +16,10 @@ namespace rhizograph::sqlite {
 class Statement {
 public:
     Statement(sqlite3* database, const std::string& text);
-    /// Runs it from the start with these parameters; $1 is the first.
-    std::vector<sql::Row> rows(const sql::Parameters& parameters);
+    /// Runs it from the start with these parameters ($1 is the first) until `use` returns false.
+    void each(const sql::Parameters& parameters, const std::function<bool(const sql::Row&)>& use);
+    /// Somewhere up the stack its rows are being handed over.
+    [[nodiscard]] bool running() const;
 
 private:
     struct Finalize {
@@ -36,11 +38,14 @@ public:
     enum class Mode { readWrite, readOnly };
     Database(std::filesystem::path file, int busyMilliseconds, Mode mode = Mode::readWrite);
 
-    std::vector<sql::Row> rows(const std::string& statement, const sql::Parameters& parameters = {}) override;
+    void each(const std::string& statement, const sql::Parameters& parameters,
+              const std::function<bool(const sql::Row&)>& use) override;
     void begin() override;
     void beginReading() override;
     void commit() override;
     void rollback() noexcept override;
+    std::optional<std::string> structuralDamage() override;
+    void purge() noexcept override;
     std::int64_t changeCounter() override;
     [[nodiscard]] std::unique_ptr<sql::Connection> duplicate() const override;
     [[nodiscard]] std::string place() const override;

@@ -1,5 +1,7 @@
 #include "record/sqlstore.h"
 
+#include "record/chain.h"
+
 #include <fmt/format.h>
 
 namespace rhizograph {
@@ -28,8 +30,19 @@ const SqlStore::Session& SqlStore::session() const {
     return *session_;
 }
 
-void SqlStore::require(Permission permission) const {
+void SqlStore::require(Permission permission) {
+    const std::string id = session().user.id.text();
+    const auto row = database_->first("select id, name, role, active, mac from staff where id = $1", {id});
+    const std::optional<User> present = row ? std::optional{userFrom(*row)} : std::nullopt;
+    // What an administrator took away since the sign-in is gone at once, here and in every other program.
+    if (present && sameMac(row->bytes(4), staffMac(keys(), id, present->name, row->text(2), present->active)))
+        session_->user = *present;
+    else
+        reportDamage(
+            "The entry of this user was changed outside the program, so its role cannot be trusted. An "
+            "administrator must save it again.");
     const User& user = session().user;
+    if (!user.active) refuse(fmt::format("{} may no longer use this clinic.", user.name));
     if (allows(user.role, permission)) return;
     refuse(
         fmt::format("{} is signed in as {}, which does not allow this. Ask someone with the right to do it.",

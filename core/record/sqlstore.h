@@ -1,6 +1,7 @@
 #pragma once
 
 #include "record/chain.h"
+#include "record/claims.h"
 #include "record/failure.h"
 #include "record/patientindex.h"
 #include "record/sql.h"
@@ -100,14 +101,20 @@ private:
 
     [[nodiscard]] const Session& session() const;
     [[nodiscard]] const Keys& keys() const { return *session().keys; }
-    void require(Permission permission) const;
+    /// Refuses unless the user's role, as it stands in the record at this moment, allows it.
+    void require(Permission permission);
     [[nodiscard]] std::string now() const { return utcText(options_.clock()); }
     [[nodiscard]] std::string userName(const std::string& id);
 
     // users.cpp
     void checkPassphraseAllowed(const std::string& passphrase) const;
-    User insertUser(const Keys& keys, const std::string& name, Role role, const std::string& passphrase);
+    struct NewUser {
+        User user;
+        Claims claims;
+    };
+    NewUser insertUser(const Keys& keys, const std::string& name, Role role, const std::string& passphrase);
     [[nodiscard]] User userFrom(const sql::Row& row) const;
+    [[nodiscard]] std::optional<User> readableUser(const sql::Row& row) const;
     [[nodiscard]] User userOf(const UserId& id);
     void openSession(const sql::Row& staff, const std::string& passphrase);
     void noteFailedSignIn(const std::string& user, std::int64_t failures);
@@ -120,10 +127,11 @@ private:
     [[nodiscard]] Identity unsealedIdentity(const PatientId& id, const Bytes& sealed);
     [[nodiscard]] std::int64_t counter(const std::string& key);
     std::int64_t nextPatientRevision();
-    void storeIdentity(const PatientId& id, const Identity& identity, bool isNew);
+    /// Writes a new version of an identity; what the audit is to say of it.
+    Claims storeIdentity(const PatientId& id, const Identity& identity, bool isNew);
     [[nodiscard]] std::string personOf(const PatientId& id);
     [[nodiscard]] Patient loadedPatient(const PatientId& id);
-    [[nodiscard]] std::vector<PatientId> byNewestVisit();
+    [[nodiscard]] std::vector<PatientId> byNewestVisit(std::size_t limit);
 
     // visits.cpp
     [[nodiscard]] std::vector<Visit> visitsWhere(const std::string& condition,
@@ -145,11 +153,11 @@ private:
     // unsaved.cpp
     void replayWithin(const UnsavedChange& change);
     [[nodiscard]] std::string unsavedContext();
-
     // audit.cpp
-    void addAudit(AuditAction action, const std::string& subject, const std::string& detail);
+    void addAudit(AuditAction action, const std::string& subject, const std::string& detail,
+                  const Claims& claims = {});
     void addAuditFor(const Keys& keys, const std::string& staff, const std::string& at, AuditAction action,
-                     const std::string& subject, const std::string& detail);
+                     const std::string& subject, const std::string& detail, const Claims& claims = {});
 
     std::unique_ptr<sql::Connection> database_;
     ClinicOptions options_;

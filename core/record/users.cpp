@@ -32,6 +32,9 @@ Derivation derivationOf(const sql::Row& staff) {
 struct Slot {
     Derivation derivation;
     Bytes wrapped;
+    [[nodiscard]] std::string claimFor(const Keys& keys, const std::string& user) const {
+        return claim::ofSlot(keys, user, derivation.salt, wrapped);
+    }
 };
 
 Slot wrap(const SecretKey& data, const std::string& user, const std::string& passphrase,
@@ -57,7 +60,15 @@ std::optional<SecretKey> unwrap(const sql::Row& staff, const std::string& passph
 User SqlStore::userFrom(const sql::Row& row) const {
     const auto role = roleNamed(row.text(2));
     if (!role) reportDamage("The clinic file names a role that does not exist.");
-    return {UserId{row.text(0)}, row.text(1), *role, row.integer(3) != 0};
+    return {UserId{row.text(0)}, row.text(1), *role, row.flag(3)};
+}
+
+std::optional<User> SqlStore::readableUser(const sql::Row& row) const {
+    try {
+        return userFrom(row);
+    } catch (const RecordError&) {
+        return std::nullopt;
+    }
 }
 
 User SqlStore::userOf(const UserId& id) {
@@ -77,7 +88,9 @@ Result<std::vector<User>> SqlStore::users() {
         std::vector<User> out;
         for (const sql::Row& row :
              database_->rows("select id, name, role, active from staff order by name, id"))
-            out.push_back(userFrom(row));
+            // One damaged entry must not shut everybody out; verifying names it, and nobody can sign in with
+            // it.
+            if (const auto user = readableUser(row)) out.push_back(*user);
         return out;
     });
 }
@@ -106,7 +119,7 @@ Outcome SqlStore::signIn(const UserId& user, const std::string& passphrase) {
         const auto staff =
             database_->first(fmt::format("select {} from staff where id = $1", staffColumns), {user.text()});
         if (!staff) refuse("There is no such user.");
-        if (staff->integer(3) == 0) refuse("This user may no longer sign in.");
+        if (!staff->flag(3)) refuse("This user may no longer sign in.");
         refuseWhileSlowedDown(staff->integer(8), staff->integer(9));
         openSession(*staff, passphrase);
         try {
@@ -158,8 +171,8 @@ void SqlStore::checkPassphraseAllowed(const std::string& passphrase) const {
         refuse(fmt::format("The passphrase needs at least {} characters.", shortestPassphrase));
 }
 
-User SqlStore::insertUser(const Keys& keys, const std::string& name, Role role,
-                          const std::string& passphrase) {
+SqlStore::NewUser SqlStore::insertUser(const Keys& keys, const std::string& name, Role role,
+                                       const std::string& passphrase) {
     if (name.empty()) refuse("A user needs a name.");
     checkPassphraseAllowed(passphrase);
     if (database_->first("select 1 from staff where name = $1", {name}))
@@ -167,22 +180,24 @@ User SqlStore::insertUser(const Keys& keys, const std::string& name, Role role,
     const User user{UserId{randomId()}, name, role, true};
     const Slot slot = wrap(keys.data, user.id.text(), passphrase, options_.cost);
     const std::string roleWord{rhizograph::name(role)};
+    const Mac mac = staffMac(keys, user.id.text(), name, roleWord, true);
     database_->run("insert into staff (id, name, role, active, operations, memory, salt, wrapped, mac) "
                    "values ($1, $2, $3, 1, $4, $5, $6, $7, $8)",
                    {user.id.text(), name, roleWord, static_cast<std::int64_t>(slot.derivation.operations),
                     static_cast<std::int64_t>(slot.derivation.memoryBytes), slot.derivation.salt,
-                    slot.wrapped, staffMac(keys, user.id.text(), name, roleWord, true)});
-    return user;
+                    slot.wrapped, mac});
+    return {user, {{claim::staff, hexText(mac)}, {claim::slot, slot.claimFor(keys, user.id.text())}}};
 }
 
 Result<User> SqlStore::addUser(const std::string& name, Role role, const std::string& passphrase) {
     return guarded<User>([&] {
         require(Permission::manageUsers);
         sql::Transaction transaction{*database_};
-        User user = insertUser(keys(), name, role, passphrase);
-        addAudit(AuditAction::userAdded, user.id.text(), fmt::format("{}, {}", name, rhizograph::name(role)));
+        const NewUser added = insertUser(keys(), name, role, passphrase);
+        addAudit(AuditAction::userAdded, added.user.id.text(),
+                 fmt::format("{}, {}", name, rhizograph::name(role)), added.claims);
         transaction.commit();
-        return user;
+        return added.user;
     });
 }
 
@@ -201,13 +216,14 @@ Outcome SqlStore::updateUser(const User& user) {
                              {user.id.text()});
         if (!stays && others->integer(0) == 0) refuse("The clinic would be left without an administrator.");
         const std::string role{rhizograph::name(user.role)};
+        const Mac mac = staffMac(keys(), user.id.text(), user.name, role, user.active);
         database_->run("update staff set name = $2, role = $3, active = $4, mac = $5 where id = $1",
-                       {user.id.text(), user.name, role, std::int64_t{user.active},
-                        staffMac(keys(), user.id.text(), user.name, role, user.active)});
+                       {user.id.text(), user.name, role, std::int64_t{user.active}, mac});
         addAudit(AuditAction::userChanged, user.id.text(),
                  fmt::format("{}, {}, {}; before {}, {}, {}", user.name, role,
                              user.active ? "active" : "not active", before.name,
-                             rhizograph::name(before.role), before.active ? "active" : "not active"));
+                             rhizograph::name(before.role), before.active ? "active" : "not active"),
+                 {{claim::staff, hexText(mac)}});
         transaction.commit();
         if (session_->user.id == user.id) session_->user = user;
     });
@@ -226,7 +242,8 @@ Outcome SqlStore::setPassphrase(const UserId& user, const std::string& passphras
                        {known.id.text(), static_cast<std::int64_t>(slot.derivation.operations),
                         static_cast<std::int64_t>(slot.derivation.memoryBytes), slot.derivation.salt,
                         slot.wrapped});
-        addAudit(AuditAction::passphraseChanged, known.id.text(), "");
+        addAudit(AuditAction::passphraseChanged, known.id.text(), "",
+                 {{claim::slot, slot.claimFor(keys(), known.id.text())}});
         transaction.commit();
     });
 }
@@ -237,14 +254,19 @@ void SqlStore::found(const std::string& clinicName, const FirstUser& first) {
     auto keys = std::make_shared<const Keys>(SecretKey::random());
     sql::Transaction transaction{*database_};
     const std::string at = now();
-    for (const auto& [key, value] : {std::pair<std::string, std::string>{"clinic", randomId()},
+    const std::string id = randomId();
+    for (const auto& [key, value] : {std::pair<std::string, std::string>{"clinic", id},
                                      {"clinic_name", clinicName},
                                      {"created", at},
                                      {"patient_revision", "0"},
                                      {"erasures", "0"}})
         database_->run("insert into meta (key, value) values ($1, $2)", {key, value});
-    const User user = insertUser(*keys, first.name, first.role, first.passphrase);
-    addAuditFor(*keys, user.id.text(), at, AuditAction::clinicCreated, "", clinicName);
+    const NewUser added = insertUser(*keys, first.name, first.role, first.passphrase);
+    const std::string user = added.user.id.text();
+    addAuditFor(*keys, user, at, AuditAction::clinicCreated, "", clinicName,
+                {{claim::clinic, id}, {claim::all, ""}});
+    addAuditFor(*keys, user, at, AuditAction::userAdded, user,
+                fmt::format("{}, {}", first.name, rhizograph::name(first.role)), added.claims);
     transaction.commit();
 }
 

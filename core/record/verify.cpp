@@ -1,28 +1,32 @@
 #include "record/verify.h"
 
+#include "record/claims.h"
+#include "record/failure.h"
+
 #include <fmt/format.h>
 #include <map>
 #include <set>
+#include <unordered_map>
+#include <unordered_set>
 
 namespace rhizograph {
 namespace {
-
-/// What the audit says must be there: by visit, the numbers of events that sign or add to it.
-struct AuditClaims {
-    std::map<std::string, std::set<std::int64_t>> events;
-    std::set<std::string> erased;
-    std::map<std::string, std::string> joined; ///< duplicate to the patient it belongs to
-};
 
 class Verifier {
 public:
     Verifier(sql::Connection& database, const Keys& keys) : database_(database), keys_(keys) {}
 
     Verification run() {
-        const AuditClaims claims = checkAudit();
-        checkStaff();
-        checkPatients(claims);
-        checkVisits(claims);
+        for (const auto check :
+             {&Verifier::checkStructure, &Verifier::checkAudit, &Verifier::checkClinic, &Verifier::checkStaff,
+              &Verifier::checkPatients, &Verifier::checkVersions, &Verifier::checkVisits}) {
+            try {
+                (this->*check)();
+            } catch (const RecordError& error) {
+                if (error.kind() != Failure::damaged && error.kind() != Failure::foreign) throw;
+                damage(error.what());
+            }
+        }
         return std::move(found_);
     }
 
@@ -31,20 +35,25 @@ private:
         found_.damage.push_back({VisitId{visit}, what});
     }
 
-    AuditClaims checkAudit();
-    void checkAuditEnd(std::int64_t number, const Mac& last);
-    void noteClaim(const AuditRow& row, AuditClaims& claims);
+    /// Whether an identity was sealed for this patient.
+    [[nodiscard]] bool opens(const std::string& patient, const Bytes& sealed) const;
+    void checkStructure();
+    void checkAudit();
+    void checkAuditEnd(const AuditRow& last);
+    void checkClinic();
     void checkStaff();
-    void checkPatients(const AuditClaims& claims);
-    void checkVisits(const AuditClaims& claims);
-    void checkVisit(const VisitRow& visit, const std::set<std::int64_t>& claimed);
+    void checkPatients();
+    void checkVersions();
+    void checkVisits();
+    void checkVisit(const VisitRow& visit);
     std::vector<EventRow> checkChain(const VisitRow& visit);
     void checkCurrent(const VisitRow& visit, const std::vector<EventRow>& events);
-    void checkSigning(const VisitRow& visit, const std::vector<EventRow>& events,
-                      const std::set<std::int64_t>& claimed);
+    void checkSigning(const VisitRow& visit, const std::vector<EventRow>& events);
 
     sql::Connection& database_;
     const Keys& keys_;
+    AuditClaims claims_;
+    bool audited_ = false; ///< the audit is whole, so what it does not say is not so
     Verification found_;
 };
 
@@ -65,96 +74,161 @@ template <class Row> std::optional<std::string> unsealed(const Keys& keys, const
     }
 }
 
-AuditClaims Verifier::checkAudit() {
-    AuditClaims claims;
-    Mac before;
-    std::int64_t expected = 1;
-    for (const sql::Row& raw :
-         database_.rows(fmt::format("select {} from audit order by number", AuditRow::columns))) {
-        ++found_.auditEntries;
-        const auto row = readable<AuditRow>(raw);
-        if (!row || row->number != expected || !sameMac(row->mac, row->expectedMac(keys_, before))) {
-            damage(fmt::format("The audit was changed at entry {}.", expected));
-            return claims;
-        }
-        noteClaim(*row, claims);
-        before = row->mac;
-        ++expected;
+bool Verifier::opens(const std::string& patient, const Bytes& sealed) const {
+    try {
+        (void)open(keys_.sealing, sealed, Packer{}.text("identity").text(patient).packed());
+        return true;
+    } catch (const RecordError&) {
+        return false;
     }
-    checkAuditEnd(expected - 1, before);
-    return claims;
 }
 
-void Verifier::checkAuditEnd(std::int64_t number, const Mac& last) {
+void Verifier::checkStructure() {
+    if (const auto structure = database_.structuralDamage())
+        damage(fmt::format("The file itself is damaged: {}", *structure));
+}
+
+void Verifier::checkAudit() {
+    AuditRow last;
+    AuditClaims claims;
+    bool whole = true;
+    database_.each(fmt::format("select {} from audit order by number", AuditRow::columns), {},
+                   [&](const sql::Row& raw) {
+                       ++found_.auditEntries;
+                       auto row = readable<AuditRow>(raw);
+                       whole = row && row->number == last.number + 1 &&
+                               sameMac(row->mac, row->expectedMac(keys_, last.mac));
+                       if (!whole) return false;
+                       try {
+                           claims.add(keys_, *row);
+                       } catch (const RecordError&) {
+                           whole = false; // its hash is right, its sealed text is not
+                       }
+                       if (whole) last = std::move(*row);
+                       return whole;
+                   });
+    // Half of what the audit says would blame what the other half explains.
+    if (!whole) return damage(fmt::format("The audit was changed at entry {}.", last.number + 1));
+    audited_ = true;
+    claims_ = std::move(claims);
+    checkAuditEnd(last);
+}
+
+void Verifier::checkAuditEnd(const AuditRow& last) {
     const auto head = database_.first("select number, mac from audit_head");
-    const Mac expected =
-        keyedHash(keys_.chain, Packer{}.text("audit head").number(number).bytes(last).packed());
-    if (!head || head->integer(0) != number || !sameMac(head->bytes(1), expected))
+    if (!head || head->integer(0) != last.number || !sameMac(head->bytes(1), last.asEnd(keys_)))
         damage("The end of the audit was cut off or changed.");
 }
 
-void Verifier::noteClaim(const AuditRow& row, AuditClaims& claims) {
-    const bool adds =
-        row.action == name(AuditAction::visitSigned) || row.action == name(AuditAction::addendumAdded);
-    if (adds)
-        if (const auto number = unsealed(keys_, row)) claims.events[row.subject].insert(std::stoll(*number));
-    if (row.action == name(AuditAction::patientErased)) claims.erased.insert(row.subject);
-    if (row.action == name(AuditAction::patientsMerged))
-        claims.joined[row.subject] = unsealed(keys_, row).value_or("");
-    if (row.action == name(AuditAction::patientsParted)) claims.joined.erase(row.subject);
+void Verifier::checkClinic() {
+    std::map<std::string, std::string> facts;
+    for (const sql::Row& row : database_.rows("select key, value from meta"))
+        facts.emplace(row.text(0), row.text(1));
+    if (!claims_.clinicName.empty() && facts["clinic_name"] != claims_.clinicName)
+        damage("The name of the clinic was changed outside the program.");
+    if (!claims_.clinicId.empty() && facts["clinic"] != claims_.clinicId)
+        damage("The id of the clinic was changed outside the program.");
+    std::map<std::string, std::string> settings;
+    for (const sql::Row& row : database_.rows("select key, value from setting"))
+        settings.emplace(row.text(0), row.text(1));
+    if (audited_ && settings != claims_.settings) damage("The settings were changed outside the program.");
 }
 
 void Verifier::checkStaff() {
-    for (const sql::Row& row : database_.rows("select id, name, role, active, mac from staff"))
-        if (!sameMac(row.bytes(4),
-                     staffMac(keys_, row.text(0), row.text(1), row.text(2), row.integer(3) != 0)))
+    std::map<std::string, std::string> missing = claims_.staff;
+    for (const sql::Row& row :
+         database_.rows("select id, name, role, active, mac, salt, wrapped from staff")) {
+        const std::string& id = row.text(0);
+        const auto claimed = claims_.staff.find(id);
+        const auto slot = claims_.slots.find(id);
+        const Mac& mac = row.bytes(4);
+        const std::int64_t active = row.integer(3);
+        if (active < 0 || active > 1 ||
+            !sameMac(mac, staffMac(keys_, id, row.text(1), row.text(2), active != 0)) ||
+            (claimed == claims_.staff.end() ? claims_.complete : claimed->second != hexText(mac)))
             damage(fmt::format("The entry of the user {} was changed.", row.text(1)));
+        if (slot != claims_.slots.end() &&
+            slot->second != claim::ofSlot(keys_, id, row.bytes(5), row.bytes(6)))
+            damage(
+                fmt::format("The passphrase of the user {} was changed outside the program.", row.text(1)));
+        missing.erase(id);
+    }
+    if (!missing.empty()) damage("A user was removed outside the program.");
 }
 
-void Verifier::checkPatients(const AuditClaims& claims) {
-    for (const sql::Row& row : database_.rows("select id, person from patient")) {
-        const auto joined = claims.joined.find(row.text(0));
-        if (row.text(1) != (joined == claims.joined.end() ? row.text(0) : joined->second))
-            damage(fmt::format("The patient with the id {} was joined or parted outside the program.",
-                               row.text(0)));
-    }
-    for (const char* table :
-         {"select id, sealed from patient", "select patient, sealed from patient_version"})
-        for (const sql::Row& row : database_.rows(table)) {
-            try {
-                (void)open(keys_.sealing, row.bytes(1), Packer{}.text("identity").text(row.text(0)).packed());
-            } catch (const RecordError&) {
-                damage(fmt::format("The identity of the patient with the id {} was changed.", row.text(0)));
-            }
-        }
+void Verifier::checkPatients() {
+    std::unordered_set<std::string> present;
+    database_.each("select id, person, sealed from patient", {}, [&](const sql::Row& row) {
+        const std::string& id = row.text(0);
+        present.insert(id);
+        const auto joined = claims_.joined.find(id);
+        if (audited_ && row.text(1) != (joined == claims_.joined.end() ? id : joined->second))
+            damage(fmt::format("The patient with the id {} was joined or parted outside the program.", id));
+        const auto claimed = claims_.patients.find(id);
+        const bool known = claimed != claims_.patients.end();
+        if (!opens(id, row.bytes(2)) ||
+            (known ? claimed->second.back() != claim::ofIdentity(keys_, id, row.bytes(2)) : claims_.complete))
+            damage(fmt::format("The identity of the patient with the id {} was changed.", id));
+        return true;
+    });
+    for (const auto& [id, versions] : claims_.patients)
+        if (!present.contains(id)) damage(fmt::format("The patient with the id {} was removed.", id));
 }
 
-void Verifier::checkVisits(const AuditClaims& claims) {
-    std::set<std::string> present;
-    for (const sql::Row& raw : database_.rows(
-             fmt::format("select {} from visit order by date, started_at, id", VisitRow::columns))) {
-        ++found_.visits;
-        const auto row = readable<VisitRow>(raw);
-        if (!row) {
-            damage("A visit cannot be read.", raw.text(0));
-            continue;
-        }
-        present.insert(row->id);
-        const auto claimed = claims.events.find(row->id);
-        checkVisit(*row, claimed == claims.events.end() ? std::set<std::int64_t>{} : claimed->second);
+/// Every identity a patient ever had.
+void Verifier::checkVersions() {
+    std::unordered_map<std::string, std::vector<std::string>> found;
+    database_.each(
+        "select patient, sealed from patient_version order by revision", {}, [&](const sql::Row& row) {
+            const std::string& id = row.text(0);
+            if (!opens(id, row.bytes(1)))
+                damage(fmt::format("A former identity of the patient with the id {} was changed.", id));
+            found[id].push_back(claim::ofIdentity(keys_, id, row.bytes(1)));
+            return true;
+        });
+    for (const auto& [id, claimed] : claims_.patients) {
+        std::vector<std::string>& versions = found[id];
+        // What was written before the audit vouched for identities comes first.
+        if (!claims_.complete && versions.size() > claimed.size())
+            versions.erase(versions.begin(), versions.end() - static_cast<std::ptrdiff_t>(claimed.size()));
+        if (versions != claimed)
+            damage(fmt::format(
+                "A former identity of the patient with the id {} was changed, added or removed.", id));
     }
-    for (const auto& [visit, numbers] : claims.events)
-        if (!present.contains(visit) && !claims.erased.contains(visit))
+}
+
+void Verifier::checkVisits() {
+    std::unordered_set<std::string> present;
+    database_.each(fmt::format("select {} from visit order by date, started_at, id", VisitRow::columns), {},
+                   [&](const sql::Row& raw) {
+                       ++found_.visits;
+                       const auto row = readable<VisitRow>(raw);
+                       present.insert(raw.text(0));
+                       if (row)
+                           checkVisit(*row);
+                       else
+                           damage("A visit cannot be read.", raw.text(0));
+                       return true;
+                   });
+    for (const std::string& visit : claims_.visits)
+        if (!present.contains(visit)) damage("A visit was removed.", visit);
+    for (const auto& [visit, numbers] : claims_.events)
+        if (!present.contains(visit) && !claims_.visits.contains(visit) && !claims_.erased.contains(visit))
             damage("A signed visit was removed.", visit);
-    for (const sql::Row& row : database_.rows("select distinct visit from visit_event"))
-        if (!present.contains(row.text(0))) damage("Events belong to no visit.", row.text(0));
+    for (const char* table : {"select distinct visit from visit_event", "select distinct visit from finding"})
+        database_.each(table, {}, [&](const sql::Row& row) {
+            if (!present.contains(row.text(0))) damage("Events or findings belong to no visit.", row.text(0));
+            return true;
+        });
 }
 
-void Verifier::checkVisit(const VisitRow& visit, const std::set<std::int64_t>& claimed) {
+void Verifier::checkVisit(const VisitRow& visit) {
     if (!sameMac(visit.mac, visit.expectedMac(keys_))) damage("The visit itself was changed.", visit.id);
+    if (claims_.complete && !claims_.visits.contains(visit.id))
+        damage("The audit does not know of this visit.", visit.id);
     const std::vector<EventRow> events = checkChain(visit);
     checkCurrent(visit, events);
-    checkSigning(visit, events, claimed);
+    checkSigning(visit, events);
 }
 
 /// The events up to the first that does not fit.
@@ -200,8 +274,10 @@ void Verifier::checkCurrent(const VisitRow& visit, const std::vector<EventRow>& 
     if (shown != expected) damage("The findings shown are not the ones recorded.", visit.id);
 }
 
-void Verifier::checkSigning(const VisitRow& visit, const std::vector<EventRow>& events,
-                            const std::set<std::int64_t>& claimed) {
+void Verifier::checkSigning(const VisitRow& visit, const std::vector<EventRow>& events) {
+    const auto known = claims_.events.find(visit.id);
+    const std::set<std::int64_t> claimed =
+        known == claims_.events.end() ? std::set<std::int64_t>{} : known->second;
     std::string state = "intake";
     std::set<std::int64_t> present;
     for (const EventRow& event : events) {
@@ -212,7 +288,8 @@ void Verifier::checkSigning(const VisitRow& visit, const std::vector<EventRow>& 
         if (event.kind == "signature" || event.kind == "addendum") present.insert(event.number);
     }
     if (state != visit.state) damage("The visit's state is not the one recorded.", visit.id);
-    if (present != claimed) damage("Signature and addenda are not the ones the audit knows of.", visit.id);
+    if (audited_ && present != claimed)
+        damage("Signature and addenda are not the ones the audit knows of.", visit.id);
 }
 
 } // namespace

@@ -111,6 +111,7 @@ Result<Visit> SqlStore::addVisit(const PatientId& patient, const std::string& da
                        {row.id, row.patient, row.date, row.startedAt, row.changedAt, row.state,
                         row.age ? sql::Cell{*row.age} : sql::Cell{}, row.author, row.head,
                         row.expectedMac(keys())});
+        addAudit(AuditAction::visitAdded, row.id, row.patient);
         transaction.commit();
     });
     if (!added) return added.problems();

@@ -8,6 +8,7 @@
 #include <fstream>
 #include <memory>
 #include <string>
+#include <unistd.h>
 
 namespace rhizograph::testing {
 
@@ -16,8 +17,16 @@ constexpr const char* passphrase = "correct horse";
 /// A folder that is removed at the end of the test.
 class Folder {
 public:
-    Folder() {
-        std::string pattern = (std::filesystem::temp_directory_path() / "rhizograph-record-XXXXXX").string();
+    enum class Place {
+        memory, ///< in memory where the system has such a place: waits for no disk
+        disk
+    };
+    explicit Folder(Place place = Place::memory) {
+        const std::filesystem::path memory = "/dev/shm";
+        const bool inMemory = place == Place::memory && ::access(memory.c_str(), W_OK) == 0;
+        std::string pattern =
+            ((inMemory ? memory : std::filesystem::temp_directory_path()) / "rhizograph-record-XXXXXX")
+                .string();
         if (::mkdtemp(pattern.data()) == nullptr) throw std::runtime_error("no temporary folder");
         path_ = pattern;
     }
@@ -71,7 +80,7 @@ inline FindingChange token(const std::string& item, Side side, const std::string
 /// A clinic in a folder of its own with an administrator signed in, whose time stands still.
 class Clinic : public ::testing::Test {
 protected:
-    Clinic() {
+    explicit Clinic(Folder::Place place = Folder::Place::memory) : folder(place) {
         options.clock = time.clock();
         options.cost = KeyCost::cheapest();
         options.busyMilliseconds = 50;

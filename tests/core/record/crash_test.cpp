@@ -75,6 +75,8 @@ private:
 
 class ACrash : public Clinic {
 protected:
+    ACrash() : Clinic(Folder::Place::disk) {}
+
     /// The number of the last tap that is in the record, when all up to it are there and whole; else -1.
     int lastTap(const VisitId& visit) {
         int last = 0;
