@@ -219,6 +219,19 @@ private:
         for (const auto& [id, entry] : book_.items_)
             if (entry.family == noFamily)
                 root_.fail("no family for item \"" + id.text() + "\" nor for its group");
+            else
+                checkNamed(*catalogue_.find(id), entry);
+    }
+
+    /// A sentence must name what it speaks of: where the form does not, every value needs words of its own.
+    void checkNamed(const Item& item, const PhraseItem& entry) const {
+        const PhraseSides& sides = book_.forms_[book_.families_[entry.family].form].abnormal;
+        const std::string& phrase = item.sided ? sides.side : sides.plain;
+        const bool named = phrase.find("{names}") != std::string::npos || phrase.empty();
+        for (const ScaleValue& value : item.scale.values)
+            if (!named && !entry.values.contains(value.token))
+                root_.at("items").fail("\"" + item.id.text() + "\" needs words for its value \"" +
+                                       value.token + "\"");
     }
 
     static void checkTokens(const Item& item, const JsonNode& node, const PhraseItem& entry) {

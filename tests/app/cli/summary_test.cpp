@@ -1,0 +1,69 @@
+#include "support/process.h"
+
+#include <filesystem>
+#include <fstream>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <iterator>
+
+namespace rhizograph::cli {
+namespace {
+
+namespace fs = std::filesystem;
+using rhizograph::testing::ProcessResult;
+using rhizograph::testing::runProcess;
+using ::testing::HasSubstr;
+using ::testing::StartsWith;
+
+ProcessResult rhizo(std::vector<std::string> words) {
+    words.insert(words.begin(), RHIZO_PROGRAM);
+    return runProcess(words, {});
+}
+
+const std::string anExam = RHIZOGRAPH_TEST_DATA "/cases/textbook/root-L5.json";
+
+class Summary : public ::testing::Test {
+protected:
+    Summary() {
+        std::string pattern = (fs::temp_directory_path() / "summary.XXXXXX").string();
+        folder_ = ::mkdtemp(pattern.data());
+    }
+    ~Summary() override { fs::remove_all(folder_); }
+    fs::path folder_;
+};
+
+TEST_F(Summary, StandsOnStandardOutputUnlessAFileIsNamed) {
+    const ProcessResult shown = rhizo({"summary", anExam});
+    ASSERT_EQ(shown.code, 0) << shown.err;
+    EXPECT_THAT(shown.out, StartsWith("45 years, female, visit of 2026-01-05\n"));
+    EXPECT_THAT(shown.out, HasSubstr("Reflexes 2+ and symmetric at knees and ankles."));
+    EXPECT_THAT(shown.out, HasSubstr("not a diagnosis"));
+    const fs::path file = folder_ / "summary.txt";
+    const ProcessResult written = rhizo({"summary", anExam, "--format", "text", "--output", file.string()});
+    EXPECT_EQ(written.code, 0) << written.err;
+    EXPECT_EQ(written.out, "");
+    std::ifstream stream{file};
+    EXPECT_EQ((std::string{std::istreambuf_iterator<char>{stream}, {}}), shown.out);
+    EXPECT_EQ(fs::status(file).permissions(), fs::perms::owner_read | fs::perms::owner_write);
+}
+
+TEST_F(Summary, AnUnknownFormatIsRefusedAndNothingIsWritten) {
+    const fs::path file = folder_ / "summary.xyz";
+    const ProcessResult result = rhizo({"summary", anExam, "--format", "xyz", "--output", file.string()});
+    EXPECT_EQ(result.code, 2);
+    EXPECT_THAT(result.err, HasSubstr("xyz"));
+    EXPECT_FALSE(fs::exists(file));
+}
+
+TEST_F(Summary, APlaceThatCannotBeWrittenIsToldAndLeavesNothingBehind) {
+    const ProcessResult folder = rhizo({"summary", anExam, "--output", folder_.string()});
+    EXPECT_EQ(folder.code, 1);
+    EXPECT_THAT(folder.err, HasSubstr("is a folder"));
+    const ProcessResult nowhere = rhizo({"summary", anExam, "--output", (folder_ / "no" / "such").string()});
+    EXPECT_EQ(nowhere.code, 1);
+    EXPECT_THAT(nowhere.err, HasSubstr("cannot be written"));
+    EXPECT_TRUE(fs::is_empty(folder_));
+}
+
+} // namespace
+} // namespace rhizograph::cli

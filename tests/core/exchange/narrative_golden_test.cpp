@@ -1,0 +1,172 @@
+// Narratives written by hand from the findings of published and textbook cases, before the program wrote
+// them. The wording is common practice, no source: an examination as clinicians dictate it.
+
+#include "base/json.h"
+#include "exchange/examfile.h"
+#include "exchange/narrative.h"
+
+#include <algorithm>
+#include <fstream>
+#include <gtest/gtest.h>
+#include <map>
+
+namespace rhizograph {
+namespace {
+
+namespace fs = std::filesystem;
+
+const Knowledge& knowledge() {
+    static const auto loaded = Knowledge::load(fs::path{RHIZOGRAPH_RESOURCES} / "knowledge");
+    return *loaded;
+}
+
+const fs::path kCases = fs::path{RHIZOGRAPH_TEST_DATA} / "cases";
+
+struct Golden {
+    std::string name;
+    std::string examFile;
+    Units units = Units::metric;
+    std::map<std::string, NarrativeSection> sections;
+};
+
+/// "[section]" opens a section; "+ " its positives, "= " the rest, "- " what was not examined, which continue
+/// on indented lines.
+Golden readGolden(const fs::path& path) {
+    Golden out;
+    out.name = path.stem().string();
+    std::ifstream file{path};
+    std::string* open = nullptr;
+    NarrativeSection* section = nullptr;
+    for (std::string line; std::getline(file, line);) {
+        if (line.rfind("case: ", 0) == 0)
+            out.examFile = line.substr(6);
+        else if (line == "units: customary")
+            out.units = Units::customary;
+        else if (line.rfind('[', 0) == 0)
+            section = &out.sections[line.substr(1, line.size() - 2)];
+        else if (line.rfind("  ", 0) == 0)
+            *open += ' ' + line.substr(2);
+        else if (!line.empty()) {
+            open = line[0] == '+'   ? &section->positives
+                   : line[0] == '=' ? &section->rest
+                                    : &section->notExamined;
+            *open = line.substr(2);
+        }
+    }
+    return out;
+}
+
+class NarrativeGolden : public ::testing::TestWithParam<fs::path> {};
+
+TEST_P(NarrativeGolden, SaysWhatAClinicianWouldWrite) {
+    const Golden golden = readGolden(GetParam());
+    const auto exam = readExamFile(kCases / golden.examFile, knowledge().catalogue());
+    ASSERT_TRUE(exam.ok()) << exam.problems().front().text();
+    const Narrative narrative =
+        narrate(*exam, assess(*exam, knowledge()), knowledge(), nullptr, golden.units);
+    std::map<std::string, NarrativeSection> told;
+    for (const NarrativeSection& section : narrative.sections)
+        told[section.id] = section;
+    for (const auto& [id, expected] : golden.sections) {
+        EXPECT_EQ(told[id].positives, expected.positives) << id;
+        if (id != "red_signs") {
+            EXPECT_EQ(told[id].rest, expected.rest) << id;
+        }
+        if (!expected.notExamined.empty()) {
+            EXPECT_EQ(told[id].notExamined, expected.notExamined) << id;
+        }
+    }
+    for (const auto& [id, section] : told) {
+        if (golden.sections.contains(id) || id == "impression" || id == "red_signs") continue;
+        EXPECT_EQ(section.positives + section.rest, "") << id << " says something of what was not examined";
+    }
+}
+
+std::vector<fs::path> goldens() {
+    std::vector<fs::path> out;
+    for (const auto& entry :
+         fs::directory_iterator(fs::path{RHIZOGRAPH_TEST_DATA} / "core" / "exchange" / "golden"))
+        out.push_back(entry.path());
+    std::sort(out.begin(), out.end());
+    return out;
+}
+
+INSTANTIATE_TEST_SUITE_P(Cases, NarrativeGolden, ::testing::ValuesIn(goldens()), [](const auto& each) {
+    std::string name = each.param.stem().string();
+    std::replace(name.begin(), name.end(), '-', '_');
+    return name;
+});
+
+Exam caseExam(const std::string& file) {
+    auto exam = readExamFile(kCases / file, knowledge().catalogue());
+    if (!exam) throw std::runtime_error(exam.problems().front().text());
+    return std::move(exam).value();
+}
+
+const NarrativeSection* sectionOf(const Narrative& narrative, const std::string& id) {
+    for (const NarrativeSection& section : narrative.sections)
+        if (section.id == id) return &section;
+    return nullptr;
+}
+
+TEST(NarrativeImpression, NamesTheSiteItsReasonsAndTheLevelThatWouldFit) {
+    const Exam exam = caseExam("textbook/root-L5.json");
+    const Narrative narrative = narrate(exam, assess(exam, knowledge()), knowledge());
+    const NarrativeSection* impression = sectionOf(narrative, "impression");
+    ASSERT_NE(impression, nullptr);
+    EXPECT_EQ(impression->positives.rfind("Most in keeping with: left L5 root (strong support, ", 0), 0U);
+    EXPECT_NE(impression->rest.find("Speaks for it: "), std::string::npos);
+    EXPECT_NE(impression->rest.find("A paracentral disc lesion at L4-L5 would fit."), std::string::npos);
+}
+
+TEST(NarrativeImpression, OffersNoSiteWhereNothingWasFound) {
+    const Narrative narrative = narrate(Exam{}, assess(Exam{}, knowledge()), knowledge());
+    const NarrativeSection* impression = sectionOf(narrative, "impression");
+    ASSERT_NE(impression, nullptr);
+    EXPECT_EQ(impression->positives, "");
+    EXPECT_EQ(impression->rest, "No finding bears on a site yet; no site is offered.");
+    EXPECT_EQ(sectionOf(narrative, "red_signs"), nullptr)
+        << "nothing was asked, so nothing may be said of warning signs";
+    for (const NarrativeSection& section : narrative.sections)
+        if (section.id != "impression") {
+            EXPECT_EQ(section.positives + section.rest, "") << section.id;
+        }
+}
+
+TEST(NarrativeText, StandsUnderEveryImpressionThatItIsNoDiagnosis) {
+    const Exam exam = caseExam("textbook/cauda-equina.json");
+    const std::string text = asText(narrate(exam, assess(exam, knowledge()), knowledge()));
+    EXPECT_NE(text.find("not a diagnosis"), std::string::npos);
+    EXPECT_NE(text.find("EMERGENCY: "), std::string::npos);
+    EXPECT_EQ(text.back(), '\n');
+}
+
+TEST(NarrativeText, IsNoWiderThanAPage) {
+    const std::string text = [&] {
+        const Exam exam = caseExam("textbook/cauda-equina.json");
+        return asText(narrate(exam, assess(exam, knowledge()), knowledge()));
+    }();
+    std::size_t columns = 0;
+    for (const char byte : text) {
+        if (byte == '\n')
+            columns = 0;
+        else if ((static_cast<unsigned char>(byte) & 0xC0U) != 0x80U)
+            ++columns;
+        ASSERT_LE(columns, 78U);
+    }
+}
+
+TEST(NarrativeText, KeepsARemarkWithItsFinding) {
+    Exam exam;
+    exam.set({ItemId{"reflex.ankle"}, Side::left}, {Value::token("0"), false, "old tendon repair"});
+    exam.set({ItemId{"reflex.ankle"}, Side::right}, {Value::token("2"), false, ""});
+    exam.set({ItemId{"reflex.knee"}, Side::left}, {Value::token("0"), false, ""});
+    exam.set({ItemId{"reflex.knee"}, Side::right}, {Value::token("2"), false, ""});
+    const Narrative narrative = narrate(exam, assess(exam, knowledge()), knowledge());
+    EXPECT_EQ(sectionOf(narrative, "reflexes")->positives,
+              "Left knee reflex absent (0) (right 2+). Left ankle reflex absent (0) (right 2+) (note: old "
+              "tendon repair).");
+}
+
+} // namespace
+} // namespace rhizograph
