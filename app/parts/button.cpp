@@ -26,6 +26,9 @@ ButtonColors colorsOf(PlainButton::Kind kind, bool checked, const Theme& theme) 
                        : ButtonColors{theme.raised, theme.edge, theme.quiet};
     case Kind::flat:
         return {Qt::transparent, Qt::transparent, theme.ink};
+    case Kind::tab:
+        return checked ? ButtonColors{theme.raised, theme.ink, theme.ink}
+                       : ButtonColors{Qt::transparent, Qt::transparent, theme.quiet};
     }
     throw std::logic_error("no such button");
 }
@@ -160,7 +163,7 @@ PlainButton::PlainButton(const QString& text, Kind kind, QWidget* parent)
     : QAbstractButton(parent), kind_(kind) {
     setText(text);
     setFocusPolicy(Qt::StrongFocus);
-    setCheckable(kind == Kind::choice);
+    setCheckable(kind == Kind::choice || kind == Kind::tab);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 
@@ -209,7 +212,7 @@ void PlainButton::paintEvent(QPaintEvent*) {
     const QRectF shape = QRectF(rect()).adjusted(inset, inset, -inset, -inset);
     painter.setOpacity(isEnabled() ? 1 : 0.45);
     painter.setBrush(colors.ground);
-    painter.setPen(kind_ == Kind::flat ? QPen(Qt::NoPen) : QPen(colors.outline, 1.5));
+    painter.setPen(colors.outline.alpha() == 0 ? QPen(Qt::NoPen) : QPen(colors.outline, 1.5));
     painter.drawRoundedRect(shape, 10, 10);
     if (isDown() || (underMouse() && isEnabled())) {
         QColor over = theme().ink;

@@ -42,8 +42,8 @@ class PlainButton : public QAbstractButton {
 
 public:
     /// quiet: edge outline; action: spruce outline and text; primary: filled spruce; choice: quiet until
-    /// checked; flat: no outline at all.
-    enum class Kind { quiet, action, primary, choice, flat };
+    /// checked; flat: no outline at all; tab: flat until checked, then a choice.
+    enum class Kind { quiet, action, primary, choice, flat, tab };
 
     PlainButton(const QString& text, Kind kind, QWidget* parent = nullptr);
     void setGlyph(Glyph glyph, bool behindText = false);

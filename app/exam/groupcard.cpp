@@ -1,0 +1,194 @@
+#include "exam/groupcard.h"
+
+#include "exam/columnheads.h"
+#include "exam/findingrow.h"
+#include "exam/steptally.h"
+#include "exam/textrow.h"
+#include "parts/button.h"
+#include "parts/textsize.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace rhizograph::app {
+
+GroupCard::GroupCard(VisitSession& session, const Group& group, const ExamOptions& options, QWidget* parent)
+    : Card(parent), session_(session), group_(group), options_(options),
+      items_(session.catalogue().itemsOf(group.step, group.id)) {
+    column_ = new QVBoxLayout(this);
+    column_->setContentsMargins(1, 1, 1, 1);
+    column_->setSpacing(0);
+    buildHead();
+    buildRows();
+    bringForward();
+}
+
+void GroupCard::buildHead() {
+    title_ = new QLabel(QString::fromStdString(group_.label), this);
+    title_->setFont(sized(this, 17, QFont::DemiBold));
+    title_->setWordWrap(true);
+    count_ = new QLabel(this);
+    rest_ = new PlainButton(restWords(), PlainButton::Kind::action, this);
+    rest_->setAccessibleName(QString::fromStdString(group_.label) + ", " + restWords());
+    rest_->setVisible(!session_.readOnly());
+    connect(rest_, &QAbstractButton::clicked, this, &GroupCard::restNormal);
+    auto* head = new QHBoxLayout;
+    head->setContentsMargins(16, 4, 8, 4);
+    head->setSpacing(10);
+    head->addWidget(title_);
+    head->addWidget(count_, 1);
+    head->addWidget(rest_);
+    column_->addLayout(head);
+}
+
+void GroupCard::buildRows() {
+    heads_ = new ColumnHeads(this);
+    column_->addWidget(heads_);
+    for (const Item* item : items_) {
+        if (item->scale.kind == Scale::Kind::text) {
+            auto* row = new TextRow(session_, *item, this);
+            texts_[item->id] = row;
+            column_->addWidget(row);
+            continue;
+        }
+        auto* row = new FindingRow(session_, *item, options_, this);
+        rows_[item->id] = row;
+        column_->addWidget(row);
+        connect(row, &FindingRow::restNormalAsked, this, &GroupCard::restNormal);
+        connect(row, &FindingRow::leaving, this,
+                [this, row](int direction) { emit rowLeft(row, direction); });
+    }
+    more_ = new PlainButton(QString(), PlainButton::Kind::flat, this);
+    connect(more_, &QAbstractButton::clicked, this, [this] { setMoreShown(!moreShown_); });
+    column_->addWidget(more_);
+}
+
+bool GroupCard::holds(const ItemId& item) const {
+    return rows_.contains(item) || texts_.contains(item);
+}
+
+FindingRow* GroupCard::row(const ItemId& item) const {
+    const auto found = rows_.find(item);
+    return found == rows_.end() ? nullptr : found->second;
+}
+
+QWidget* GroupCard::rowWidget(const ItemId& item) const {
+    if (FindingRow* found = row(item)) return found;
+    const auto text = texts_.find(item);
+    return text == texts_.end() ? nullptr : text->second;
+}
+
+bool GroupCard::shown(const Item& item) const {
+    return moreShown_ || item.tier == Tier::core || forward_.contains(item.id);
+}
+
+std::vector<const Item*> GroupCard::shownItems() const {
+    std::vector<const Item*> out;
+    for (const Item* item : items_)
+        if (shown(*item)) out.push_back(item);
+    return out;
+}
+
+std::vector<FindingRow*> GroupCard::shownRows() const {
+    std::vector<FindingRow*> out;
+    for (const Item* item : shownItems())
+        if (FindingRow* found = row(item->id)) out.push_back(found);
+    return out;
+}
+
+void GroupCard::setOptions(const ExamOptions& options) {
+    options_ = options;
+    for (const auto& [id, row] : rows_)
+        row->setOptions(options);
+}
+
+void GroupCard::bringForward() {
+    for (const Item* item : items_)
+        if (comesForward(session_, *item)) forward_.insert(item->id);
+    arrange();
+}
+
+void GroupCard::reveal(const ItemId& item) {
+    if (!holds(item)) return;
+    forward_.insert(item);
+    arrange();
+}
+
+void GroupCard::setMoreShown(bool shown) {
+    moreShown_ = shown;
+    arrange();
+}
+
+void GroupCard::arrange() {
+    bool sided = false;
+    std::size_t waiting = 0;
+    for (const Item* item : items_) {
+        const bool visible = shown(*item);
+        rowWidget(item->id)->setVisible(visible);
+        sided = sided || (visible && item->sided);
+        waiting += item->tier == Tier::core || forward_.contains(item->id) ? 0 : 1;
+    }
+    heads_->setVisible(sided);
+    more_->setVisible(waiting > 0);
+    more_->setText(moreShown_ ? tr("Fewer") : tr("More (%1)").arg(waiting));
+    more_->setAccessibleName(QString::fromStdString(group_.label) + ", " + more_->text());
+    more_->setGlyph(moreShown_ ? Glyph::up : Glyph::down, true);
+    updateHead();
+}
+
+void GroupCard::refresh(const std::vector<FindingKey>& keys) {
+    bool mine = false;
+    for (const FindingKey& key : keys) {
+        if (FindingRow* found = row(key.item))
+            found->refresh(), mine = true;
+        else if (const auto text = texts_.find(key.item); text != texts_.end())
+            text->second->refresh(), mine = true;
+    }
+    if (mine) updateHead();
+}
+
+QString GroupCard::restWords() const {
+    // Where most answers are a plain yes or no, the button says what it answers.
+    std::map<std::string, int> answers;
+    int fillable = 0;
+    for (const Item* item : items_) {
+        if (!item->scale.normal) continue;
+        ++fillable;
+        if (item->scale.kind == Scale::Kind::choice && item->scale.values.size() == 2)
+            ++answers[display(item->scale, Value::token(*item->scale.normal))];
+    }
+    for (const auto& [word, times] : answers)
+        if (2 * times > fillable) return tr("All %1").arg(QString::fromStdString(word).toLower());
+    return tr("Rest normal");
+}
+
+void GroupCard::updateHead() {
+    int total = 0, whole = 0, open = 0, bulk = 0;
+    bool fillable = false;
+    for (const Item* item : shownItems()) {
+        ++total;
+        whole += recordedWhole(session_.exam(), *item) ? 1 : 0;
+        fillable = fillable || normalValue(item->scale).has_value();
+        for (const FindingKey& key : keysOf(*item)) {
+            const Finding* found = session_.exam().find(key);
+            open += found == nullptr && normalValue(item->scale) ? 1 : 0;
+            bulk += found != nullptr && found->bulk ? 1 : 0;
+        }
+    }
+    QString words = tr("%1 of %2 recorded").arg(whole).arg(total);
+    if (bulk > 0) words += tr(", %1 filled in bulk").arg(bulk);
+    count_->setText(total > 0 ? words : tr("nothing of the everyday examination"));
+    QPalette colors = count_->palette();
+    colors.setColor(QPalette::WindowText, Theme::of(this).quiet);
+    count_->setPalette(colors);
+    count_->setFont(sized(this, 15));
+    rest_->setVisible(fillable && !session_.readOnly());
+    rest_->setEnabled(open > 0);
+}
+
+void GroupCard::restNormal() {
+    session_.restNormal(QString::fromStdString(group_.label) + ": " + restWords().toLower(), shownItems());
+}
+
+} // namespace rhizograph::app

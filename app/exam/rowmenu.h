@@ -1,0 +1,26 @@
+#pragma once
+
+#include "shell/visitsession.h"
+
+#include <QMenu>
+
+namespace rhizograph::app {
+
+/// What else can be said about an item: not testable with a reason, a note, clear. For a sided item opened at
+/// its name, both sides are offered.
+class RowMenu : public QMenu {
+    Q_OBJECT
+
+public:
+    RowMenu(VisitSession& session, const Item& item, Side side, QWidget* parent);
+
+private:
+    void addSide(Side side, bool named);
+    void setNotTestable(const std::vector<Side>& sides, const std::string& reason);
+    void addReasons(const QString& title, const std::vector<Side>& sides);
+
+    VisitSession& session_;
+    const Item& item_;
+};
+
+} // namespace rhizograph::app
