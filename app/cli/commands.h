@@ -29,6 +29,7 @@ Reply runExplain(const Arguments& arguments);
 Reply runKnowledge(const Arguments& arguments);
 Reply runCheck(const Arguments& arguments);
 Reply runSummary(const Arguments& arguments);
+Reply runDemo(const Arguments& arguments);
 Reply runCatalogue(const Arguments& arguments);
 
 } // namespace rhizograph::cli

@@ -22,17 +22,17 @@ ProcessResult rhizo(std::vector<std::string> words) {
 
 const std::string anExam = RHIZOGRAPH_TEST_DATA "/cases/textbook/root-L5.json";
 
-class Summary : public ::testing::Test {
+class RhizoFiles : public ::testing::Test {
 protected:
-    Summary() {
+    RhizoFiles() {
         std::string pattern = (fs::temp_directory_path() / "summary.XXXXXX").string();
         folder_ = ::mkdtemp(pattern.data());
     }
-    ~Summary() override { fs::remove_all(folder_); }
+    ~RhizoFiles() override { fs::remove_all(folder_); }
     fs::path folder_;
 };
 
-TEST_F(Summary, StandsOnStandardOutputUnlessAFileIsNamed) {
+TEST_F(RhizoFiles, ASummaryStandsOnStandardOutputUnlessAFileIsNamed) {
     const ProcessResult shown = rhizo({"summary", anExam});
     ASSERT_EQ(shown.code, 0) << shown.err;
     EXPECT_THAT(shown.out, StartsWith("45 years, female, visit of 2026-01-05\n"));
@@ -47,7 +47,7 @@ TEST_F(Summary, StandsOnStandardOutputUnlessAFileIsNamed) {
     EXPECT_EQ(fs::status(file).permissions(), fs::perms::owner_read | fs::perms::owner_write);
 }
 
-TEST_F(Summary, AnUnknownFormatIsRefusedAndNothingIsWritten) {
+TEST_F(RhizoFiles, AnUnknownSummaryFormatIsRefusedAndNothingIsWritten) {
     const fs::path file = folder_ / "summary.xyz";
     const ProcessResult result = rhizo({"summary", anExam, "--format", "xyz", "--output", file.string()});
     EXPECT_EQ(result.code, 2);
@@ -55,7 +55,7 @@ TEST_F(Summary, AnUnknownFormatIsRefusedAndNothingIsWritten) {
     EXPECT_FALSE(fs::exists(file));
 }
 
-TEST_F(Summary, APlaceThatCannotBeWrittenIsToldAndLeavesNothingBehind) {
+TEST_F(RhizoFiles, APlaceThatCannotBeWrittenIsToldAndLeavesNothingBehind) {
     const ProcessResult folder = rhizo({"summary", anExam, "--output", folder_.string()});
     EXPECT_EQ(folder.code, 1);
     EXPECT_THAT(folder.err, HasSubstr("is a folder"));
@@ -63,6 +63,22 @@ TEST_F(Summary, APlaceThatCannotBeWrittenIsToldAndLeavesNothingBehind) {
     EXPECT_EQ(nowhere.code, 1);
     EXPECT_THAT(nowhere.err, HasSubstr("cannot be written"));
     EXPECT_TRUE(fs::is_empty(folder_));
+}
+
+TEST_F(RhizoFiles, ADemoClinicIsMadeOnceAndPrintsWhoMaySignIn) {
+    const fs::path file = folder_ / "demo.clinic";
+    const ProcessResult made = rhizo({"demo", "--database", file.string()});
+    ASSERT_EQ(made.code, 0) << made.err;
+    EXPECT_THAT(made.out, HasSubstr("invented patients"));
+    EXPECT_THAT(made.out, HasSubstr("Passphrase of everyone: "));
+    for (const char* role : {"(nurse)", "(clinician)", "(reviewer)", "(administrator)"})
+        EXPECT_THAT(made.out, HasSubstr(role));
+    const auto size = fs::file_size(file);
+    const ProcessResult again = rhizo({"demo", "--database", file.string()});
+    EXPECT_EQ(again.code, 2);
+    EXPECT_THAT(again.err, HasSubstr("exists already"));
+    EXPECT_EQ(fs::file_size(file), size);
+    EXPECT_EQ(rhizo({"demo"}).code, 2);
 }
 
 } // namespace
