@@ -77,16 +77,18 @@ void SqlStore::addAudit(AuditAction action, const std::string& subject, const st
     addAuditFor(keys(), session().user.id.text(), now(), action, subject, detail, claims);
 }
 
+void SqlStore::noteRestored(const Keys& keys, const std::string& user, const std::string& detail) {
+    sql::Transaction transaction{*database_};
+    addAuditFor(keys, user, now(), AuditAction::restored, "", detail);
+    transaction.commit();
+}
+
 Outcome SqlStore::log(AuditAction action, const std::string& subject, const std::string& detail) {
     return guardedAction([&] {
-        static constexpr std::array outside{AuditAction::opened, AuditAction::exported, AuditAction::printed,
-                                            AuditAction::backedUp, AuditAction::restored};
+        static constexpr std::array outside{AuditAction::opened, AuditAction::exported, AuditAction::printed};
         if (std::find(outside.begin(), outside.end(), action) == outside.end())
             refuse("The record notes this by itself.");
-        require(action == AuditAction::opened     ? Permission::read
-                : action == AuditAction::backedUp ? Permission::backUp
-                : action == AuditAction::restored ? Permission::restore
-                                                  : Permission::exportData);
+        require(action == AuditAction::opened ? Permission::read : Permission::exportData);
         sql::Transaction transaction{*database_};
         addAudit(action, subject, detail);
         transaction.commit();

@@ -4,8 +4,10 @@
 #include "record/seal.h"
 
 #include <cerrno>
+#include <cstdio>
 #include <fcntl.h>
 #include <fmt/format.h>
+#include <sys/stat.h>
 #include <system_error>
 #include <unistd.h>
 
@@ -41,47 +43,81 @@ namespace fs = std::filesystem;
                                                    std::generic_category().message(error)));
 }
 
-/// A file descriptor that is closed at the end of its life.
-class Descriptor {
-public:
-    Descriptor(const fs::path& file, int flags)
-        : file_(file), number_(::open(file.c_str(), flags | O_CLOEXEC, 0600)) {
-        if (number_ < 0) failWith(errno, file);
-    }
-    ~Descriptor() { ::close(number_); }
-    Descriptor(const Descriptor&) = delete;
-    Descriptor& operator=(const Descriptor&) = delete;
+} // namespace
 
-    void write(const std::string& bytes) const {
-        for (std::size_t done = 0; done < bytes.size();) {
-            const ssize_t count = ::write(number_, bytes.data() + done, bytes.size() - done);
-            if (count < 0 && errno == EINTR) continue;
-            if (count < 0) failWith(errno, file_);
-            done += static_cast<std::size_t>(count);
-        }
-    }
-    void sync() const {
-        if (::fsync(number_) != 0) failWith(errno, file_);
-    }
+OpenFile::OpenFile(const fs::path& file, int flags)
+    : file_(file), number_(::open(file.c_str(), flags | O_CLOEXEC, 0600)) {
+    if (number_ < 0) failWith(errno, file);
+}
 
-private:
-    fs::path file_;
-    int number_;
-};
+OpenFile::~OpenFile() {
+    ::close(number_);
+}
+
+OpenFile OpenFile::created(const fs::path& file) {
+    return OpenFile{file, O_CREAT | O_EXCL | O_WRONLY};
+}
+
+OpenFile OpenFile::forReading(const fs::path& file) {
+    return OpenFile{file, O_RDONLY};
+}
+
+void OpenFile::write(std::string_view bytes) const {
+    for (std::size_t done = 0; done < bytes.size();) {
+        const ssize_t count = ::write(number_, bytes.data() + done, bytes.size() - done);
+        if (count < 0 && errno == EINTR) continue;
+        if (count < 0) failWith(errno, file_);
+        done += static_cast<std::size_t>(count);
+    }
+}
+
+std::string OpenFile::read(std::size_t most) const {
+    std::string out(most, '\0');
+    std::size_t done = 0;
+    while (done < most) {
+        const ssize_t count = ::read(number_, out.data() + done, most - done);
+        if (count < 0 && errno == EINTR) continue;
+        if (count < 0)
+            throw RecordError(Failure::device, fmt::format("{} cannot be read: {}.", file_.string(),
+                                                           std::generic_category().message(errno)));
+        if (count == 0) break;
+        done += static_cast<std::size_t>(count);
+    }
+    out.resize(done);
+    return out;
+}
+
+void OpenFile::sync() const {
+    if (::fsync(number_) != 0) failWith(errno, file_);
+}
 
 void syncFolderOf(const fs::path& file) {
     const fs::path folder = file.parent_path();
-    Descriptor{folder.empty() ? fs::path{"."} : folder, O_RDONLY | O_DIRECTORY}.sync();
+    OpenFile{folder.empty() ? fs::path{"."} : folder, O_RDONLY | O_DIRECTORY}.sync();
 }
 
-} // namespace
-
 void createPrivateFile(const fs::path& file) {
-    const Descriptor created{file, O_CREAT | O_EXCL | O_WRONLY};
+    (void)OpenFile::created(file);
 }
 
 void replaceFile(const fs::path& from, const fs::path& to) {
     if (::rename(from.c_str(), to.c_str()) != 0) failWith(errno, to);
+    syncFolderOf(to);
+}
+
+void makePrivateFolder(const fs::path& folder) {
+    if (::mkdir(folder.c_str(), 0700) != 0 && errno != EEXIST) failWith(errno, folder);
+    if (!fs::is_directory(folder)) refuse(fmt::format("{} is not a folder.", folder.string()));
+}
+
+void placeNewFile(const fs::path& from, const fs::path& to) {
+    // A hard link, unlike renaming, never takes the place of what somebody put there meanwhile.
+    if (::link(from.c_str(), to.c_str()) == 0)
+        ::unlink(from.c_str());
+    else if (errno == EEXIST)
+        failWith(EEXIST, to);
+    else if (::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) != 0)
+        failWith(errno, to); // file systems without hard links
     syncFolderOf(to);
 }
 
@@ -90,7 +126,7 @@ void writePrivateFile(const fs::path& file, const std::string& bytes) {
     partial += fmt::format(".{}.part", randomId().substr(0, 8));
     try {
         {
-            const Descriptor out{partial, O_CREAT | O_EXCL | O_WRONLY};
+            const OpenFile out = OpenFile::created(partial);
             out.write(bytes);
             out.sync();
         }

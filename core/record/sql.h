@@ -55,6 +55,11 @@ public:
     /// Changes when another connection has committed.
     virtual std::int64_t changeCounter() = 0;
     virtual std::unique_ptr<Connection> duplicate() const = 0;
+    /// Writes the whole database, as of now, into a new SQLite file of its own (0600), while others go on
+    /// writing.
+    virtual void copyInto(const std::filesystem::path& file) = 0;
+    /// Another SQLite file, opened the same way.
+    [[nodiscard]] virtual std::unique_ptr<Connection> another(const std::filesystem::path& file) const = 0;
     /// The place of the clinic, for people.
     [[nodiscard]] virtual std::string place() const = 0;
 

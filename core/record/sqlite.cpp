@@ -1,6 +1,7 @@
 #include "record/sqlite.h"
 
 #include "record/failure.h"
+#include "record/files.h"
 #include "record/sqliteproblem.h"
 
 #include <fmt/format.h>
@@ -202,8 +203,33 @@ void Database::copyTo(Database& target) {
     if (code != SQLITE_DONE) throw errorFor(code);
 }
 
-void Database::checkpoint() {
-    check(sqlite3_wal_checkpoint_v2(database_.get(), nullptr, SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr));
+void Database::copyInto(const std::filesystem::path& file) {
+    createPrivateFile(file);
+    Database copy{file, busyMilliseconds_};
+    copy.script("pragma synchronous = off;"); // it is worth nothing after a power cut
+    copyTo(copy);
+    copy.script("pragma journal_mode = delete;"); // all of it in the one file
+}
+
+std::unique_ptr<sql::Connection> Database::another(const std::filesystem::path& file) const {
+    return std::make_unique<Database>(file, busyMilliseconds_);
+}
+
+void closeForGood(const std::filesystem::path& file, int busyMilliseconds) {
+    try {
+        Database database{file, busyMilliseconds};
+        // With a write-ahead log every open connection holds a shared lock, so this succeeds for the only
+        // one.
+        database.script("pragma locking_mode = exclusive; begin exclusive; commit;"
+                        "pragma wal_checkpoint(truncate); pragma journal_mode = delete;");
+    } catch (const RecordError& error) {
+        if (error.kind() == Failure::busy)
+            throw RecordError(
+                Failure::busy,
+                "The clinic is open in another program. Close it everywhere and try again; nothing "
+                "was changed.");
+        if (error.kind() != Failure::damaged && error.kind() != Failure::foreign) throw;
+    }
 }
 
 } // namespace rhizograph::sqlite

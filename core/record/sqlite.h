@@ -48,6 +48,8 @@ public:
     void purge() noexcept override;
     std::int64_t changeCounter() override;
     [[nodiscard]] std::unique_ptr<sql::Connection> duplicate() const override;
+    void copyInto(const std::filesystem::path& file) override;
+    [[nodiscard]] std::unique_ptr<sql::Connection> another(const std::filesystem::path& file) const override;
     [[nodiscard]] std::string place() const override;
 
     /// Several statements at once, without parameters: for schemas.
@@ -56,8 +58,6 @@ public:
     void prepareForWriting();
     /// Copies the whole database, as of now, over `target`, while others go on writing.
     void copyTo(Database& target);
-    /// Moves the write-ahead log into the file and empties it.
-    void checkpoint();
     [[nodiscard]] const std::filesystem::path& file() const { return file_; }
 
 private:
@@ -70,5 +70,9 @@ private:
     std::unique_ptr<sqlite3, Close> database_; // before the statements: they are finalized first
     std::map<std::string, Statement> statements_;
 };
+
+/// Writes the log of a database back into it and closes it. Throws RecordError (busy) when anybody has it
+/// open; a damaged one is left as it is.
+void closeForGood(const std::filesystem::path& file, int busyMilliseconds);
 
 } // namespace rhizograph::sqlite

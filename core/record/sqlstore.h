@@ -14,6 +14,8 @@
 
 namespace rhizograph {
 
+struct BackupHeader;
+
 /// The record on an SQL database. The parts are in users.cpp, patients.cpp, visits.cpp, findings.cpp and
 /// audit.cpp.
 class SqlStore final : public Store {
@@ -73,12 +75,18 @@ public:
     Result<std::vector<AuditEntry>> audit(int limit) override;
     Result<Verification> verify() override;
 
+    Result<Backup> backUp(const std::filesystem::path& file) override;
+    Result<DailyBackup> backUpDaily(const std::filesystem::path& folder, int keep) override;
+
     Outcome saveUnsaved(const std::filesystem::path& file,
                         const std::vector<UnsavedChange>& changes) override;
     Result<int> replayUnsaved(const std::filesystem::path& file) override;
 
     /// Fills an empty database: the clinic, its data key and its first user.
     void found(const std::string& clinicName, const FirstUser& first);
+
+    /// Writes into the audit of a clinic that is being restored who did it.
+    void noteRestored(const Keys& keys, const std::string& user, const std::string& detail);
 
 private:
     struct Session {
@@ -153,6 +161,10 @@ private:
     // unsaved.cpp
     void replayWithin(const UnsavedChange& change);
     [[nodiscard]] std::string unsavedContext();
+    // backup.cpp
+    [[nodiscard]] BackupHeader backupHeader();
+    Backup writeBackup(const std::filesystem::path& file);
+
     // audit.cpp
     void addAudit(AuditAction action, const std::string& subject, const std::string& detail,
                   const Claims& claims = {});

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "base/problem.h"
+#include "record/backup.h"
 #include "record/model.h"
 #include "record/unsaved.h"
 
@@ -92,6 +93,13 @@ public:
     /// For what only the app knows: opened, printed, exported. `detail` is stored sealed.
     virtual Outcome log(AuditAction action, const std::string& subject, const std::string& detail) = 0;
     virtual Result<std::vector<AuditEntry>> audit(int limit = 1000) = 0; ///< newest first
+    /// Writes an encrypted copy of the whole record to a new file while others go on working, and reads it
+    /// back to its end. Whoever could sign in when it was made can open it (see restoreBackup).
+    virtual Result<Backup> backUp(const std::filesystem::path& file) = 0;
+    /// Makes the day's backup in `folder` (created when missing) unless it is there, then removes this
+    /// clinic's oldest beyond `keep`, but none while the record is damaged.
+    virtual Result<DailyBackup> backUpDaily(const std::filesystem::path& folder, int keep) = 0;
+
     /// Recomputes every chained hash and compares what is shown with what was written.
     virtual Result<Verification> verify() = 0;
 

@@ -1,3 +1,4 @@
+#include "record/slot.h"
 #include "record/sqlstore.h"
 
 #include <algorithm>
@@ -16,43 +17,17 @@ std::int64_t waitAfter(std::int64_t failures) {
     return std::min(longestWait, std::int64_t{1} << doublings);
 }
 
-std::string wrapContext(const std::string& user) {
-    return Packer{}.text("data key").text(user).packed();
-}
-
 constexpr const char* staffColumns =
     "id, name, role, active, operations, memory, salt, wrapped, failures, failed_at, mac";
 
-Derivation derivationOf(const sql::Row& staff) {
-    return {staff.bytes(6), static_cast<std::uint64_t>(staff.integer(4)),
-            static_cast<std::uint64_t>(staff.integer(5))};
+Slot slotOf(const sql::Row& staff) {
+    return {{staff.bytes(6), static_cast<std::uint64_t>(staff.integer(4)),
+             static_cast<std::uint64_t>(staff.integer(5))},
+            staff.bytes(7)};
 }
 
-/// A slot: the data key wrapped for one passphrase.
-struct Slot {
-    Derivation derivation;
-    Bytes wrapped;
-    [[nodiscard]] std::string claimFor(const Keys& keys, const std::string& user) const {
-        return claim::ofSlot(keys, user, derivation.salt, wrapped);
-    }
-};
-
-Slot wrap(const SecretKey& data, const std::string& user, const std::string& passphrase,
-          const KeyCost& cost) {
-    Slot slot{{randomSalt(), cost.operations, cost.memoryBytes}, {}};
-    const SecretKey wrapping = keyFromPassphrase(passphrase, slot.derivation);
-    const std::string_view plain{reinterpret_cast<const char*>(data.data()), SecretKey::size};
-    slot.wrapped = seal(wrapping, plain, wrapContext(user));
-    return slot;
-}
-
-std::optional<SecretKey> unwrap(const sql::Row& staff, const std::string& passphrase) {
-    const SecretKey wrapping = keyFromPassphrase(passphrase, derivationOf(staff));
-    try {
-        return SecretKey::from(bytesOf(open(wrapping, staff.bytes(7), wrapContext(staff.text(0)))));
-    } catch (const RecordError&) {
-        return std::nullopt; // a wrong passphrase and a damaged slot cannot be told apart
-    }
+std::string claimFor(const Slot& slot, const Keys& keys, const std::string& user) {
+    return claim::ofSlot(keys, user, slot.derivation.salt, slot.wrapped);
 }
 
 } // namespace
@@ -132,7 +107,7 @@ Outcome SqlStore::signIn(const UserId& user, const std::string& passphrase) {
 }
 
 void SqlStore::openSession(const sql::Row& staff, const std::string& passphrase) {
-    auto data = unwrap(staff, passphrase);
+    auto data = slotOf(staff).unwrapped(staff.text(0), passphrase);
     if (!data) {
         noteFailedSignIn(staff.text(0), staff.integer(8) + 1);
         refuse("The passphrase is wrong.");
@@ -178,7 +153,7 @@ SqlStore::NewUser SqlStore::insertUser(const Keys& keys, const std::string& name
     if (database_->first("select 1 from staff where name = $1", {name}))
         refuse(fmt::format("There is already a user named {}.", name));
     const User user{UserId{randomId()}, name, role, true};
-    const Slot slot = wrap(keys.data, user.id.text(), passphrase, options_.cost);
+    const Slot slot = Slot::made(keys.data, user.id.text(), passphrase, options_.cost);
     const std::string roleWord{rhizograph::name(role)};
     const Mac mac = staffMac(keys, user.id.text(), name, roleWord, true);
     database_->run("insert into staff (id, name, role, active, operations, memory, salt, wrapped, mac) "
@@ -186,7 +161,7 @@ SqlStore::NewUser SqlStore::insertUser(const Keys& keys, const std::string& name
                    {user.id.text(), name, roleWord, static_cast<std::int64_t>(slot.derivation.operations),
                     static_cast<std::int64_t>(slot.derivation.memoryBytes), slot.derivation.salt,
                     slot.wrapped, mac});
-    return {user, {{claim::staff, hexText(mac)}, {claim::slot, slot.claimFor(keys, user.id.text())}}};
+    return {user, {{claim::staff, hexText(mac)}, {claim::slot, claimFor(slot, keys, user.id.text())}}};
 }
 
 Result<User> SqlStore::addUser(const std::string& name, Role role, const std::string& passphrase) {
@@ -235,7 +210,7 @@ Outcome SqlStore::setPassphrase(const UserId& user, const std::string& passphras
         checkPassphraseAllowed(passphrase);
         sql::Transaction transaction{*database_};
         const User known = userOf(user);
-        const Slot slot = wrap(keys().data, known.id.text(), passphrase, options_.cost);
+        const Slot slot = Slot::made(keys().data, known.id.text(), passphrase, options_.cost);
         database_->run("update staff set operations = $2, memory = $3, salt = $4, wrapped = $5, failures = "
                        "0, failed_at = 0 "
                        "where id = $1",
@@ -243,7 +218,7 @@ Outcome SqlStore::setPassphrase(const UserId& user, const std::string& passphras
                         static_cast<std::int64_t>(slot.derivation.memoryBytes), slot.derivation.salt,
                         slot.wrapped});
         addAudit(AuditAction::passphraseChanged, known.id.text(), "",
-                 {{claim::slot, slot.claimFor(keys(), known.id.text())}});
+                 {{claim::slot, claimFor(slot, keys(), known.id.text())}});
         transaction.commit();
     });
 }
