@@ -58,10 +58,14 @@ struct VisitComparison {
     std::vector<NumbAreaChange> numbAreas;
 };
 
+/// Who measured at the two visits. Some thresholds are smaller for one and the same person.
+enum class Examiner { unknown, same };
+
 /// Compares a visit with any earlier one. What was not examined, or could not be tested, at one of the two is
 /// not comparable, never unchanged.
 [[nodiscard]] VisitComparison compareVisits(const Exam& earlier, const Exam& later,
-                                            const Knowledge& knowledge);
+                                            const Knowledge& knowledge,
+                                            Examiner examiner = Examiner::unknown);
 
 /// One sided question within a visit. A side that was not examined or could not be tested is empty or says
 /// so.
@@ -83,6 +87,10 @@ struct SideDifference {
 
 /// Numb area per way of testing; none where the areas of the regions are not installed.
 [[nodiscard]] std::vector<NumbArea> numbAreas(const Exam& exam, const Knowledge& knowledge);
+
+/// The numb areas of two visits, counted over the regions examined at both.
+[[nodiscard]] std::vector<NumbAreaChange> compareNumbAreas(const Exam& earlier, const Exam& later,
+                                                           const Knowledge& knowledge);
 
 /// One question over all visits, oldest first; an entry per visit.
 struct TrendSeries {

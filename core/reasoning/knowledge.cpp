@@ -62,6 +62,17 @@ Result<Knowledge> Knowledge::load(const std::filesystem::path& directory) {
     auto phrases = PhraseBook::load(directory / "phrases.json", *knowledge.catalogue_);
     if (!phrases) return phrases.problems();
     knowledge.phrases_ = std::make_shared<const PhraseBook>(std::move(phrases).value());
+    auto thresholds = Thresholds::load(directory / "thresholds.json", *knowledge.catalogue_);
+    if (!thresholds) return thresholds.problems();
+    knowledge.thresholds_ = std::make_shared<const Thresholds>(std::move(thresholds).value());
+    RegionAreas areas;
+    const auto figures = directory.parent_path() / "figures" / "areas.json";
+    if (std::error_code error; std::filesystem::exists(figures, error)) {
+        auto read = loadRegionAreas(figures);
+        if (!read) return read.problems();
+        areas = std::move(read).value();
+    }
+    knowledge.areas_ = std::make_shared<const RegionAreas>(std::move(areas));
     auto version = versionOf(directory);
     if (!version) return version.problems();
     knowledge.version_ = *version;

@@ -4,6 +4,7 @@
 #include "catalogue/catalogue.h"
 #include "exam/exam.h"
 #include "reasoning/assessment.h"
+#include "reasoning/thresholds.h"
 
 #include <filesystem>
 #include <memory>
@@ -27,6 +28,9 @@ public:
     [[nodiscard]] const Localizer& localizer() const { return *localizer_; }
     [[nodiscard]] const RuleBook& rules() const { return *rules_; }
     [[nodiscard]] const UrgentQuestions& urgentQuestions() const { return *urgent_; }
+    [[nodiscard]] const Thresholds& thresholds() const { return *thresholds_; }
+    /// Empty where the figures are not installed beside the knowledge.
+    [[nodiscard]] const RegionAreas& regionAreas() const { return *areas_; }
     [[nodiscard]] const PhraseBook& phrases() const { return *phrases_; }
     /// Hash over the content of all knowledge files; stored with every signed visit.
     [[nodiscard]] const std::string& version() const { return version_; }
@@ -39,6 +43,8 @@ private:
     std::shared_ptr<const RuleBook> rules_;
     std::shared_ptr<const UrgentQuestions> urgent_;
     std::shared_ptr<const PhraseBook> phrases_;
+    std::shared_ptr<const Thresholds> thresholds_;
+    std::shared_ptr<const RegionAreas> areas_;
     std::string version_;
 };
 
