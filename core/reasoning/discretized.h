@@ -5,16 +5,26 @@
 
 namespace rhizograph {
 
-[[nodiscard]] inline double normalBelow(double x) { return 0.5 * std::erfc(-x / std::sqrt(2.0)); }
+[[nodiscard]] inline double normalBelow(double x) {
+    return 0.5 * std::erfc(-x / std::sqrt(2.0));
+}
 
-[[nodiscard]] inline double logistic(double x) { return 1 / (1 + std::exp(-x)); }
+[[nodiscard]] inline double logistic(double x) {
+    return 1 / (1 + std::exp(-x));
+}
 
-/// Mass of a normal distribution between the midpoints of neighbouring grades (rising), the ends open.
-[[nodiscard]] inline double gradeMass(const std::vector<double>& grades, std::size_t index, double mean, double sd) {
-    const double above =
-        index + 1 < grades.size() ? normalBelow(((grades[index] + grades[index + 1]) / 2 - mean) / sd) : 1;
-    const double below = index > 0 ? normalBelow(((grades[index - 1] + grades[index]) / 2 - mean) / sd) : 0;
-    return above - below;
+/// Masses of a normal distribution between the midpoints of neighbouring grades (rising), the ends open.
+[[nodiscard]] inline std::vector<double> gradeMasses(const std::vector<double>& grades, double mean,
+                                                     double sd) {
+    std::vector<double> out;
+    double below = 0;
+    for (std::size_t i = 0; i + 1 < grades.size(); ++i) {
+        const double border = normalBelow(((grades[i] + grades[i + 1]) / 2 - mean) / sd);
+        out.push_back(border - below);
+        below = border;
+    }
+    out.push_back(1 - below);
+    return out;
 }
 
 } // namespace rhizograph

@@ -4,8 +4,8 @@
 
 namespace rhizograph {
 
-std::vector<double> Factor::probabilities(const std::vector<std::vector<double>>& features, std::span<const int> values,
-                                          const Setting& setting) const {
+std::vector<double> Factor::probabilities(const std::vector<std::vector<double>>& features,
+                                          std::span<const int> values, const Setting& setting) const {
     std::vector<double> out;
     out.reserve(features.size());
     for (const auto& each : features)
@@ -13,7 +13,20 @@ std::vector<double> Factor::probabilities(const std::vector<std::vector<double>>
     return out;
 }
 
-double Distinct::index(const std::vector<double>& value) {
+std::vector<std::vector<double>> Factor::slotProbabilities(const std::vector<std::vector<double>>& features,
+                                                           std::span<const int> values, std::size_t slot,
+                                                           const Setting& setting) const {
+    std::vector<int> changed(values.begin(), values.end());
+    std::vector<std::vector<double>> out;
+    for (std::size_t v = 0; v < slots_[slot].values; ++v) {
+        changed[slot] = static_cast<int>(v);
+        out.push_back(probabilities(features, changed, setting));
+    }
+    return out;
+}
+
+double Distinct::index(double first, double second) {
+    const std::array<double, 2> value{first, second};
     const auto [found, added] = seen_.try_emplace(value, values_.size());
     if (added) values_.push_back(value);
     return static_cast<double>(found->second);

@@ -45,34 +45,42 @@ public:
 
     /// Value of a slot in this exam, or kUnread when it was not examined or not testable.
     [[nodiscard]] virtual int read(std::size_t slot, const Exam& exam) const = 0;
-    /// The numbers of the hypothesis that the probability depends on, always the same count.
-    [[nodiscard]] virtual std::vector<double> features(const Hypothesis& hypothesis) const = 0;
+    /// Appends the numbers of the hypothesis that the probability depends on, always the same count. Asked of
+    /// every hypothesis once, while the model is loaded; finish() follows.
+    virtual void features(const Hypothesis& hypothesis, std::vector<double>& out) = 0;
+    /// All features are known now: what can be worked out ahead is worked out here.
+    virtual void finish() {}
     /// P(values | features), mixed with noise; slots that are kUnread are summed out.
     [[nodiscard]] virtual double probability(std::span<const double> features, std::span<const int> values,
                                              const Setting& setting) const = 0;
     /// The same for many feature vectors at once; factors that can share work between them override it.
     [[nodiscard]] virtual std::vector<double> probabilities(const std::vector<std::vector<double>>& features,
-                                                            std::span<const int> values, const Setting& setting) const;
+                                                            std::span<const int> values,
+                                                            const Setting& setting) const;
+    /// Those of every value that one slot can take, the others as they are.
+    [[nodiscard]] virtual std::vector<std::vector<double>>
+    slotProbabilities(const std::vector<std::vector<double>>& features, std::span<const int> values,
+                      std::size_t slot, const Setting& setting) const;
 
 private:
     std::vector<Slot> slots_;
     Depends depends_;
 };
 
-using Factors = std::vector<std::unique_ptr<const Factor>>;
+using Factors = std::vector<std::unique_ptr<Factor>>;
 
 /// A token's position on the scale, or for numbers the bin it falls into; kUnread for anything else.
 [[nodiscard]] int readSlot(const Exam& exam, const FindingKey& key, const Scale& scale,
                            const std::vector<double>& bins);
-/// The distinct values a feature takes, numbered in the order they appear.
+/// The distinct values (pairs at most) a feature takes, numbered in the order they appear.
 class Distinct {
 public:
-    double index(const std::vector<double>& value);
-    [[nodiscard]] const std::vector<std::vector<double>>& values() const { return values_; }
+    double index(double first, double second = 0);
+    [[nodiscard]] const std::vector<std::array<double, 2>>& values() const { return values_; }
 
 private:
-    std::map<std::vector<double>, std::size_t> seen_;
-    std::vector<std::vector<double>> values_;
+    std::map<std::array<double, 2>, std::size_t> seen_;
+    std::vector<std::array<double, 2>> values_;
 };
 
 /// (1 - eps) model + eps spread evenly over the joint values.

@@ -26,23 +26,26 @@ private:
     std::vector<double> bins_;
 };
 
-/// Base of factors that look at the worst weighted loss of some movements: on the item's side, or on the worse
-/// side for an item without one.
+/// Base of factors that look at the worst weighted loss of some movements: on the item's side, or on the
+/// worse side for an item without one.
 class WorstLossFactor : public SingleFactor {
 public:
     WorstLossFactor(const Grid& grid, const Item& item, Side side, MovementWeights movements,
-                   std::vector<double> bins = {})
-        : SingleFactor(item, side, std::move(bins), {.motor = true}), grid_(grid), movements_(std::move(movements)) {
-        if (side == Side::none) sides_ = {0, 1};
-        else sides_ = {sideIndex(side)};
+                    std::vector<double> bins = {})
+        : SingleFactor(item, side, std::move(bins), {.motor = true}), grid_(grid),
+          movements_(std::move(movements)) {
+        if (side == Side::none)
+            sides_ = {0, 1};
+        else
+            sides_ = {sideIndex(side)};
     }
 
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
+    void features(const Hypothesis& h, std::vector<double>& out) override {
         double worst = 0;
         for (const std::size_t side : sides_)
             for (const auto& [target, weight] : movements_)
                 worst = std::max(worst, weight * grid_.movementLoss(h.block, side, target, h.motor));
-        return {worst};
+        out.push_back(worst);
     }
 
 private:
@@ -53,8 +56,10 @@ private:
 
 class AbilityFactor : public WorstLossFactor {
 public:
-    AbilityFactor(const Model& model, const Grid& grid, const Item& item, Side side, const AbilityModel& ability)
-        : WorstLossFactor(grid, item, side, ability.movements), ability_(ability), epsilon_(model.epsilon.at("ability")) {}
+    AbilityFactor(const Model& model, const Grid& grid, const Item& item, Side side,
+                  const AbilityModel& ability)
+        : WorstLossFactor(grid, item, side, ability.movements), ability_(ability),
+          epsilon_(model.epsilon.at("ability")) {}
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
                                      const Setting&) const override {
@@ -73,17 +78,21 @@ private:
 
 class YesByLossFactor : public WorstLossFactor {
 public:
-    YesByLossFactor(const Model& model, const Grid& grid, const Item& item, Side side, const YesByLossModel& yes)
-        : WorstLossFactor(grid, item, side, yes.movements), model_(model), blocks_(grid.blocks()), yes_(yes), side_(side),
-          epsilon_(model.epsilon.at("ability")) {}
+    YesByLossFactor(const Model& model, const Grid& grid, const Item& item, Side side,
+                    const YesByLossModel& yes)
+        : WorstLossFactor(grid, item, side, yes.movements), blocks_(grid.blocks()), yes_(yes), side_(side),
+          epsilon_(model.epsilon.at("ability")) {
+        for (const SiteModel& site : model.sites) {
+            const auto low = yes.lowBySite.find(site.id.text());
+            lows_.push_back(low == yes.lowBySite.end() ? yes.low : low->second);
+        }
+    }
 
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
-        std::vector<double> out = WorstLossFactor::features(h);
+    void features(const Hypothesis& h, std::vector<double>& out) override {
+        WorstLossFactor::features(h, out);
         const Block& block = blocks_[h.block];
-        const auto low = yes_.lowBySite.find(model_.sites[block.site].id.text());
         const bool here = side_ == Side::none || block.side == side_ || block.side == Side::both;
-        out.push_back(here && low != yes_.lowBySite.end() ? low->second : yes_.low);
-        return out;
+        out.push_back(here ? lows_[block.site] : yes_.low);
     }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
@@ -96,8 +105,8 @@ public:
     }
 
 private:
-    const Model& model_;
     const std::vector<Block>& blocks_;
+    std::vector<double> lows_; ///< by site
     const YesByLossModel& yes_;
     Side side_;
     double epsilon_;
@@ -115,7 +124,8 @@ public:
         std::vector<std::pair<double, double>> points;
         for (const auto& [loss, row] : count_.rows)
             points.emplace_back(loss, row[static_cast<std::size_t>(values[0])]);
-        return mixed(Curve{std::move(points)}(features[0]), epsilon_, static_cast<double>(count_.bins.size() + 1));
+        return mixed(Curve{std::move(points)}(features[0]), epsilon_,
+                     static_cast<double>(count_.bins.size() + 1));
     }
 
 private:
@@ -126,18 +136,16 @@ private:
 class WastingFactor : public SingleFactor {
 public:
     WastingFactor(const Model& model, const Grid& grid, const Item& item, Side side)
-        : SingleFactor(item, side, {}, {.motor = true}), wasting_(*model.wasting), grid_(grid), side_(sideIndex(side)),
-          epsilon_(model.epsilon.at("wasting")) {}
+        : SingleFactor(item, side, {}, {.motor = true}), wasting_(*model.wasting), grid_(grid),
+          side_(sideIndex(side)), epsilon_(model.epsilon.at("wasting")) {}
 
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
-        std::vector<double> losses;
+    void features(const Hypothesis& h, std::vector<double>& out) override {
         for (const auto& movements : wasting_.movements) {
             double loss = 0;
             for (const std::size_t target : movements)
                 loss = std::max(loss, grid_.movementLoss(h.block, side_, target, h.motor));
-            losses.push_back(loss);
+            out.push_back(loss);
         }
-        return losses;
     }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
@@ -147,8 +155,9 @@ public:
         double sum = 0;
         double chosen = 0;
         for (std::size_t v = 0; v < features.size(); ++v) {
-            const double weight = wasting_.movements[v].empty() ? wasting_.base[v] * (1 - wasting_.noneDrop * worst)
-                                                                : wasting_.base[v] + wasting_.gain * features[v];
+            const double weight = wasting_.movements[v].empty()
+                                      ? wasting_.base[v] * (1 - wasting_.noneDrop * worst)
+                                      : wasting_.base[v] + wasting_.gain * features[v];
             sum += weight;
             if (static_cast<int>(v) == values[0]) chosen = weight;
         }
@@ -166,26 +175,25 @@ private:
 class GirthFactor : public Factor {
 public:
     GirthFactor(const Model& model, const Grid& grid, const GirthModel& girth)
-        : Factor({{{{girth.item, Side::left}, {girth.item, Side::right}}, 3}}, {.motor = true}), girth_(girth),
-          grid_(grid), epsilon_(model.epsilon.at("wasting")) {}
+        : Factor({{{{girth.item, Side::left}, {girth.item, Side::right}}, 3}}, {.motor = true}),
+          girth_(girth), grid_(grid), epsilon_(model.epsilon.at("wasting")) {}
 
     [[nodiscard]] int read(std::size_t, const Exam& exam) const override {
         const Finding* left = exam.find({girth_.item, Side::left});
         const Finding* right = exam.find({girth_.item, Side::right});
-        if (left == nullptr || right == nullptr || !left->value.isNumber() || !right->value.isNumber()) return kUnread;
+        if (left == nullptr || right == nullptr || !left->value.isNumber() || !right->value.isNumber())
+            return kUnread;
         const double difference = right->value.number() - left->value.number();
         return difference > girth_.limit ? 0 : difference < -girth_.limit ? 2 : 1;
     }
 
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
-        std::vector<double> losses;
+    void features(const Hypothesis& h, std::vector<double>& out) override {
         for (std::size_t side = 0; side < 2; ++side) {
             double loss = 0;
             for (const std::size_t target : girth_.movements)
                 loss = std::max(loss, grid_.movementLoss(h.block, side, target, h.motor));
-            losses.push_back(loss);
+            out.push_back(loss);
         }
-        return losses;
     }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
@@ -211,13 +219,11 @@ public:
         : SingleFactor(item, Side::none, {}, {.motor = true, .irritable = true}), model_(model), grid_(grid),
           epsilon_(model.epsilon.at("ability")) {}
 
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
-        std::vector<double> out;
+    void features(const Hypothesis& h, std::vector<double>& out) override {
         for (const GaitFeature& feature : model_.gait.features) {
             const double reach = feature.to - feature.from;
             out.push_back(std::clamp((strength(feature, h) - feature.from) / reach, 0.0, 1.0));
         }
-        return out;
     }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
@@ -246,11 +252,16 @@ private:
         case GaitFeature::Kind::loss:
             return std::max(grid_.movementLoss(h.block, 0, feature.movement, h.motor),
                             grid_.movementLoss(h.block, 1, feature.movement, h.motor));
-        case GaitFeature::Kind::umn: return block.variant->umn * reach * (0.5 + 0.5 * m);
-        case GaitFeature::Kind::length: return block.variant->length * reach * (0.5 + 0.5 * m);
-        case GaitFeature::Kind::irritable: return static_cast<double>(h.irritable);
-        case GaitFeature::Kind::group: return site.group == feature.name ? 1 : 0;
-        case GaitFeature::Kind::site: break;
+        case GaitFeature::Kind::umn:
+            return block.variant->umn * reach * (0.5 + 0.5 * m);
+        case GaitFeature::Kind::length:
+            return block.variant->length * reach * (0.5 + 0.5 * m);
+        case GaitFeature::Kind::irritable:
+            return static_cast<double>(h.irritable);
+        case GaitFeature::Kind::group:
+            return site.group == feature.name ? 1 : 0;
+        case GaitFeature::Kind::site:
+            break;
         }
         return site.id.text() == feature.name ? 1 : 0;
     }
@@ -264,7 +275,8 @@ private:
 template <class Make> void forSides(const Catalogue& catalogue, const ItemId& id, Make make) {
     const Item* item = catalogue.find(id);
     if (item == nullptr) return;
-    if (!item->sided) make(*item, Side::none);
+    if (!item->sided)
+        make(*item, Side::none);
     else
         for (const Side side : kSides)
             make(*item, side);

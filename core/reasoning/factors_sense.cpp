@@ -12,16 +12,18 @@ constexpr std::array<Side, 2> kSides{Side::left, Side::right};
 /// Touch and pin of one region on one side: two readings of one hidden state.
 class RegionFactor : public Factor {
 public:
-    RegionFactor(const Model& model, const Grid& grid, std::vector<const Item*> items, Side side, std::size_t target)
-        : Factor(slotsOf(items, side), {.sensory = true}), region_(model.region), grid_(grid), side_(sideIndex(side)),
-          target_(target), epsilon_(model.epsilon.at("region")), items_(std::move(items)) {}
+    RegionFactor(const Model& model, const Grid& grid, std::vector<const Item*> items, Side side,
+                 std::size_t target)
+        : Factor(slotsOf(items, side), {.sensory = true}), region_(model.region), grid_(grid),
+          side_(sideIndex(side)), target_(target), epsilon_(model.epsilon.at("region")),
+          items_(std::move(items)) {}
 
     [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
         return readSlot(exam, slots()[slot].keys.front(), items_[slot]->scale, {});
     }
 
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
-        return {grid_.regionLoss(h.block, side_, target_, h.sensory)};
+    void features(const Hypothesis& h, std::vector<double>& out) override {
+        out.push_back(grid_.regionLoss(h.block, side_, target_, h.sensory));
     }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
@@ -32,13 +34,15 @@ public:
             (features[0] - region_.completeFrom) / (region_.completeTo - region_.completeFrom), 0.0, 1.0);
         const double share = region_.completeAtFrom + (region_.completeAtTo - region_.completeAtFrom) * along;
         const double complete = (affected - sensitised) * share;
-        const std::array<double, 4> state{1 - affected, affected - sensitised - complete, complete, sensitised};
+        const std::array<double, 4> state{1 - affected, affected - sensitised - complete, complete,
+                                          sensitised};
         double sum = 0;
         double joint = 1;
         for (std::size_t z = 0; z < 4; ++z) {
             double p = state[z];
             for (std::size_t slot = 0; slot < values.size(); ++slot)
-                if (values[slot] != kUnread) p *= region_.readings[slot][z][static_cast<std::size_t>(values[slot])];
+                if (values[slot] != kUnread)
+                    p *= region_.readings[slot][z][static_cast<std::size_t>(values[slot])];
             sum += p;
         }
         for (std::size_t slot = 0; slot < values.size(); ++slot)
@@ -66,18 +70,18 @@ private:
 class DeepFactor : public Factor {
 public:
     DeepFactor(const Model& model, const Grid& grid, const DeepModel& deep, const Item& item, Side side)
-        : Factor({{{{deep.item, side}}, deep.high.size()}}, {.sensory = true}), model_(model), grid_(grid), deep_(deep),
-          scale_(item.scale), side_(sideIndex(side)), epsilon_(model.epsilon.at("deep")) {}
+        : Factor({{{{deep.item, side}}, deep.high.size()}}, {.sensory = true}), model_(model), grid_(grid),
+          deep_(deep), scale_(item.scale), side_(sideIndex(side)), epsilon_(model.epsilon.at("deep")) {}
 
     [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
         return readSlot(exam, slots()[slot].keys.front(), scale_, {});
     }
 
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
+    void features(const Hypothesis& h, std::vector<double>& out) override {
         const double severity = model_.sensoryLevels[h.sensory];
         const Grid::Parts parts = grid_.regionParts(h.block, side_, deep_.target, severity);
-        return {1 - (1 - deep_.rootWeight * parts.fibre) * (1 - deep_.umnWeight * parts.deep) *
-                        (1 - deep_.lengthWeight * parts.length)};
+        out.push_back(1 - (1 - deep_.rootWeight * parts.fibre) * (1 - deep_.umnWeight * parts.deep) *
+                              (1 - deep_.lengthWeight * parts.length));
     }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
@@ -102,26 +106,30 @@ private:
 class DrawnFactor : public Factor {
 public:
     DrawnFactor(const Model& model, const Grid& grid, const Item& item, Side side, std::size_t target)
-        : Factor({{{{item.id, side}}, item.scale.values.size()}}, {.sensory = true, .irritable = true}), model_(model),
-          grid_(grid), scale_(item.scale), side_(sideIndex(side)), target_(target), epsilon_(model.epsilon.at("drawn")) {
-        region_ = item.region;
+        : Factor({{{{item.id, side}}, item.scale.values.size()}}, {.sensory = true, .irritable = true}),
+          model_(model), grid_(grid), scale_(item.scale), side_(sideIndex(side)), target_(target),
+          epsilon_(model.epsilon.at("drawn")) {
         const auto base = model.drawn.base.find(item.region);
         base_ = base == model.drawn.base.end() ? model.drawn.baseDefault : base->second;
         const auto gain = model.drawn.irritableGain.find(item.region);
         gain_ = gain == model.drawn.irritableGain.end() ? 0 : gain->second;
+        for (const SiteModel& site : model.sites)
+            siteGain_.push_back(siteGain(model.drawn, site, item.region));
     }
 
     [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
         return readSlot(exam, slots()[slot].keys.front(), scale_, {});
     }
 
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
+    void features(const Hypothesis& h, std::vector<double>& out) override {
         const double loss = grid_.fullRegionLoss(h.block, side_, target_);
         const DrawnModel& drawn = model_.drawn;
         double marked = base_ + (drawn.markMax - base_) * drawn.blur(loss) * drawn.visible;
         if (h.irritable == 1 && irritableLesion(h.block)) marked = std::max(marked, gain_);
-        marked = std::max(marked, siteGain(h.block));
-        return {marked, model_.sensoryLevels[h.sensory] > 0 ? loss : 0};
+        if (grid_.blocks()[h.block].scale[side_] > 0)
+            marked = std::max(marked, siteGain_[grid_.blocks()[h.block].site]);
+        out.push_back(marked);
+        out.push_back(model_.sensoryLevels[h.sensory] > 0 ? loss : 0);
     }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
@@ -131,27 +139,28 @@ public:
         if (values[0] > 0) {
             const auto mark = static_cast<std::size_t>(values[0] - 1);
             const DrawnModel& drawn = model_.drawn;
-            p = features[0] * ((1 - features[1]) * drawn.splitQuiet[mark] + features[1] * drawn.splitLost[mark]);
+            p = features[0] *
+                ((1 - features[1]) * drawn.splitQuiet[mark] + features[1] * drawn.splitLost[mark]);
         }
         return mixed(p, epsilon_, static_cast<double>(slots()[0].values));
     }
 
 private:
-    [[nodiscard]] double siteGain(std::size_t b) const {
-        const Block& block = grid_.blocks()[b];
-        const auto site = model_.drawn.siteGain.find(model_.sites[block.site].id.text());
-        if (site == model_.drawn.siteGain.end() || block.scale[side_] <= 0) return 0;
-        const auto gain = site->second.find(region_);
-        return gain == site->second.end() ? 0 : gain->second;
+    static double siteGain(const DrawnModel& drawn, const SiteModel& site, const std::string& region) {
+        const auto found = drawn.siteGain.find(site.id.text());
+        if (found == drawn.siteGain.end()) return 0;
+        const auto gain = found->second.find(region);
+        return gain == found->second.end() ? 0 : gain->second;
     }
 
     [[nodiscard]] bool irritableLesion(std::size_t b) const {
         const Block& block = grid_.blocks()[b];
         if (block.scale[side_] <= 0) return false;
-        return std::any_of(block.variant->lesions.begin(), block.variant->lesions.end(), [&](const auto& lesion) {
-            const auto& roots = model_.drawn.irritableRoots;
-            return std::find(roots.begin(), roots.end(), lesion.first) != roots.end();
-        });
+        return std::any_of(block.variant->lesions.begin(), block.variant->lesions.end(),
+                           [&](const auto& lesion) {
+                               const auto& roots = model_.drawn.irritableRoots;
+                               return std::find(roots.begin(), roots.end(), lesion.first) != roots.end();
+                           });
     }
 
     const Model& model_;
@@ -160,9 +169,9 @@ private:
     std::size_t side_;
     std::size_t target_;
     double epsilon_;
-    std::string region_;
     double base_ = 0;
     double gain_ = 0;
+    std::vector<double> siteGain_; ///< by site
 };
 
 /// Whether another factor already reads this item.

@@ -15,24 +15,29 @@ const Row* rowFor(const Rows& rows, const SiteModel& site) {
     return nullptr;
 }
 
-bool affects(Side site, Side side) { return site == side || site == Side::both; }
+bool affects(Side site, Side side) {
+    return site == side || site == Side::both;
+}
 
-/// Chooses the row of a site for an item read on a side (none for unsided items).
+/// The rows of each site, chosen once.
 class RowChooser {
 public:
-    RowChooser(const Row& fallback, const Rows& rows, const Rows& irritable) : fallback_(fallback), rows_(rows), irritable_(irritable) {}
+    RowChooser(const std::vector<SiteModel>& sites, const Row& fallback, const Rows& rows,
+               const Rows& irritable) {
+        for (const SiteModel& site : sites) {
+            const Row* calm = rowFor(rows, site);
+            const Row* excited = rowFor(irritable, site);
+            calm_.push_back(calm == nullptr ? &fallback : calm);
+            irritable_.push_back(excited == nullptr ? calm_.back() : excited);
+        }
+    }
 
-    [[nodiscard]] const Row& ofSite(const SiteModel& site, bool irritable) const {
-        if (irritable)
-            if (const Row* row = rowFor(irritable_, site)) return *row;
-        const Row* row = rowFor(rows_, site);
-        return row == nullptr ? fallback_ : *row;
+    [[nodiscard]] const Row& ofSite(std::size_t site, bool irritable) const {
+        return irritable ? *irritable_[site] : *calm_[site];
     }
 
 private:
-    const Row& fallback_;
-    const Rows& rows_;
-    const Rows& irritable_;
+    std::vector<const Row*> calm_, irritable_;
 };
 
 /// The index of a row in a list that grows by rows not seen before: a feature that stands for the row.
@@ -53,15 +58,21 @@ private:
 class TableFactor : public Factor {
 public:
     TableFactor(const Model& model, const Grid& grid, const TableModel& table, const Item& item, Side side)
-        : Factor({{{{table.item, side}}, table.values}}, {.irritable = true}), model_(model), grid_(grid), table_(table),
-          scale_(item.scale), side_(side), chooser_(table.fallback, table.rows, table.irritable) {}
+        : Factor({{{{table.item, side}}, table.values}}, {.irritable = true}), grid_(grid), table_(table),
+          scale_(item.scale), side_(side),
+          chooser_(model.sites, table.fallback, table.rows, table.irritable) {
+        for (const SiteModel& site : model.sites) {
+            opposite_.push_back(rowFor(table.irritableOpposite, site));
+            named_.push_back(rowFor(table.rows, site) != nullptr);
+        }
+    }
 
     [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
         return readSlot(exam, slots()[slot].keys.front(), scale_, table_.bins);
     }
 
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
-        return {book_.index(rowOf(grid_.blocks()[h.block], h.irritable == 1))};
+    void features(const Hypothesis& h, std::vector<double>& out) override {
+        out.push_back(book_.index(rowOf(grid_.blocks()[h.block], h.irritable == 1)));
     }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
@@ -73,36 +84,34 @@ public:
 
 private:
     [[nodiscard]] const Row& rowOf(const Block& block, bool irritable) const {
-        const SiteModel& site = model_.sites[block.site];
-        if (side_ == Side::none) return unsidedRow(block, site, irritable);
-        if (block.side == Side::none) return chooser_.ofSite(site, irritable);
+        if (side_ == Side::none) {
+            if (table_.bothRow && block.side == Side::both && !named_[block.site]) return *table_.bothRow;
+            return chooser_.ofSite(block.site, irritable);
+        }
+        if (block.side == Side::none) return chooser_.ofSite(block.site, irritable);
         const Side looked = table_.opposite ? mirrored(side_) : side_;
-        if (affects(block.side, looked)) return chooser_.ofSite(site, irritable);
-        if (irritable)
-            if (const Row* row = rowFor(table_.irritableOpposite, site)) return *row;
+        if (affects(block.side, looked)) return chooser_.ofSite(block.site, irritable);
+        if (irritable && opposite_[block.site] != nullptr) return *opposite_[block.site];
         return table_.fallback;
     }
 
-    [[nodiscard]] const Row& unsidedRow(const Block& block, const SiteModel& site, bool irritable) const {
-        if (table_.bothRow && block.side == Side::both && rowFor(table_.rows, site) == nullptr) return *table_.bothRow;
-        return chooser_.ofSite(site, irritable);
-    }
-
-    const Model& model_;
     const Grid& grid_;
     const TableModel& table_;
     Scale scale_;
     Side side_;
     RowChooser chooser_;
-    mutable RowBook book_; ///< filled while the grid is boiled down, read only afterwards
+    std::vector<const Row*> opposite_; ///< by site; null for none of its own
+    std::vector<bool> named_;          ///< by site: whether it has a row of its own
+    RowBook book_;
 };
 
 /// One hidden yes/no symptom, of the person or of a side, read by several items.
 class SharedFactor : public Factor {
 public:
-    SharedFactor(const Model& model, const Grid& grid, const SharedModel& shared, const Catalogue& catalogue, Side side)
-        : Factor(slotsOf(shared, catalogue, side), {.irritable = true}), model_(model), grid_(grid), side_(side),
-          chooser_(shared.fallback, shared.rows, shared.irritable), fallback_(shared.fallback),
+    SharedFactor(const Model& model, const Grid& grid, const SharedModel& shared, const Catalogue& catalogue,
+                 Side side)
+        : Factor(slotsOf(shared, catalogue, side), {.irritable = true}), grid_(grid), side_(side),
+          chooser_(model.sites, shared.fallback, shared.rows, shared.irritable), fallback_(shared.fallback),
           epsilon_(model.epsilon.at("shared")) {
         for (const SharedReading& reading : shared.readings) {
             const Item* item = catalogue.find(reading.item);
@@ -118,11 +127,10 @@ public:
         return readSlot(exam, slots()[slot].keys.front(), scales_[slot], readings_[slot]->bins);
     }
 
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
+    void features(const Hypothesis& h, std::vector<double>& out) override {
         const Block& block = grid_.blocks()[h.block];
-        const SiteModel& site = model_.sites[block.site];
         const bool own = side_ == Side::none || block.side == Side::none || affects(block.side, side_);
-        return {own ? chooser_.ofSite(site, h.irritable == 1)[1] : fallback_[1]};
+        out.push_back(own ? chooser_.ofSite(block.site, h.irritable == 1)[1] : fallback_[1]);
     }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
@@ -149,12 +157,12 @@ private:
             if (item->sided && side == Side::none)
                 for (const Side each : kSides)
                     slots.push_back({{{item->id, each}}, values});
-            else slots.push_back({{{item->id, item->sided ? side : Side::none}}, values});
+            else
+                slots.push_back({{{item->id, item->sided ? side : Side::none}}, values});
         }
         return slots;
     }
 
-    const Model& model_;
     const Grid& grid_;
     Side side_;
     RowChooser chooser_;
@@ -172,7 +180,8 @@ public:
           epsilon_(model.epsilon.at("rash")) {
         for (const RashItem& item : rash_.items)
             scales_.push_back(catalogue.find(item.item)->scale);
-        if (const Item* item = catalogue.find(rash_.regionItem)) scales_.insert(scales_.end(), 2, item->scale);
+        if (const Item* item = catalogue.find(rash_.regionItem))
+            scales_.insert(scales_.end(), 2, item->scale);
     }
 
     [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
@@ -180,21 +189,21 @@ public:
     }
 
     /// P of each place: none, elsewhere, left regions, right regions.
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
+    void features(const Hypothesis& h, std::vector<double>& out) override {
         const Block& block = grid_.blocks()[h.block];
-        std::vector<double> places{0, rash_.elsewhere};
+        const std::size_t none = out.size();
+        out.insert(out.end(), {0, rash_.elsewhere});
+        double rest = 1 - rash_.elsewhere;
         const Row* row = rowFor(rash_.rows, model_.sites[block.site]);
         for (const Side side : kSides)
             for (std::size_t region = 0; region < rash_.regions; ++region) {
                 double p = rash_.baseEach;
-                if (row != nullptr && affects(block.side, side)) p += (*row)[region] / (block.side == Side::both ? 2 : 1);
-                places.push_back(p);
+                if (row != nullptr && affects(block.side, side))
+                    p += (*row)[region] / (block.side == Side::both ? 2 : 1);
+                out.push_back(p);
+                rest -= p;
             }
-        double rest = 1;
-        for (const double p : places)
-            rest -= p;
-        places[0] = rest;
-        return places;
+        out[none] = rest;
     }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
@@ -204,7 +213,8 @@ public:
         for (std::size_t place = 0; place < features.size(); ++place) {
             double p = features[place];
             for (std::size_t slot = 0; slot < values.size(); ++slot)
-                if (values[slot] != kUnread) p *= reading(place, slot, static_cast<std::size_t>(values[slot]));
+                if (values[slot] != kUnread)
+                    p *= reading(place, slot, static_cast<std::size_t>(values[slot]));
             sum += p;
         }
         for (std::size_t slot = 0; slot < values.size(); ++slot)
@@ -231,7 +241,8 @@ private:
         const std::size_t side = slot - rash_.items.size();
         const std::size_t first = 2 + side * rash_.regions;
         if (place < first || place >= first + rash_.regions) {
-            return value == 0 ? 1 - rash_.falseRegion * static_cast<double>(rash_.regions) : rash_.falseRegion;
+            return value == 0 ? 1 - rash_.falseRegion * static_cast<double>(rash_.regions)
+                              : rash_.falseRegion;
         }
         if (value == 0) return rash_.noRegion;
         if (value - 1 == place - first) return rash_.rightRegion;
@@ -252,13 +263,15 @@ Factors makeSiteFactors(const Model& model, const Grid& grid, const Catalogue& c
     for (const TableModel& table : model.tables) {
         const Item* item = catalogue.find(table.item);
         if (item == nullptr) continue;
-        if (!item->sided) factors.push_back(std::make_unique<TableFactor>(model, grid, table, *item, Side::none));
+        if (!item->sided)
+            factors.push_back(std::make_unique<TableFactor>(model, grid, table, *item, Side::none));
         else
             for (const Side side : kSides)
                 factors.push_back(std::make_unique<TableFactor>(model, grid, table, *item, side));
     }
     for (const SharedModel& shared : model.shared) {
-        if (!shared.sided) factors.push_back(std::make_unique<SharedFactor>(model, grid, shared, catalogue, Side::none));
+        if (!shared.sided)
+            factors.push_back(std::make_unique<SharedFactor>(model, grid, shared, catalogue, Side::none));
         else
             for (const Side side : kSides)
                 factors.push_back(std::make_unique<SharedFactor>(model, grid, shared, catalogue, side));

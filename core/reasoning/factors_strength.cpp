@@ -7,8 +7,8 @@
 namespace rhizograph {
 namespace {
 
-/// All grades of one side. Given the hypothesis they are independent, except that pain or effort may lower the
-/// whole limb alike: a hidden yes/no shared by the side.
+/// All grades of one side. Given the hypothesis they are independent, except that pain or effort may lower
+/// the whole limb alike: a hidden yes/no shared by the side.
 class StrengthFactor : public Factor {
 public:
     struct Muscle {
@@ -17,51 +17,68 @@ public:
     };
 
     StrengthFactor(const Model& model, const Grid& grid, std::vector<Muscle> muscles, Side side)
-        : Factor(slotsOf(muscles, side), {.motor = true}), model_(model), grid_(grid), muscles_(std::move(muscles)),
-          side_(sideIndex(side)) {}
+        : Factor(slotsOf(muscles, side), {.motor = true}), model_(model), grid_(grid),
+          muscles_(std::move(muscles)), side_(sideIndex(side)), losses_(muscles_.size()) {}
 
     [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
         return readSlot(exam, slots()[slot].keys.front(), muscles_[slot].item->scale, {});
     }
 
-    [[nodiscard]] std::vector<double> features(const Hypothesis& h) const override {
-        std::vector<double> losses;
-        losses.reserve(muscles_.size());
-        for (const Muscle& muscle : muscles_)
-            losses.push_back(grid_.movementLoss(h.block, side_, muscle.target, h.motor));
-        return losses;
+    /// By muscle the number of its loss among the distinct ones.
+    void features(const Hypothesis& h, std::vector<double>& out) override {
+        for (std::size_t slot = 0; slot < muscles_.size(); ++slot)
+            out.push_back(
+                losses_[slot].index(grid_.movementLoss(h.block, side_, muscles_[slot].target, h.motor)));
+    }
+
+    void finish() override {
+        for (std::size_t kind = 0; kind < 2; ++kind) {
+            const double epsilon = model_.epsilon.at(kind == 1 ? "strength_give_way" : "strength");
+            for (std::size_t slot = 0; slot < muscles_.size(); ++slot) {
+                const auto& losses = losses_[slot].values();
+                auto& byValue =
+                    grades_[kind].emplace_back(slots()[slot].values, std::vector<Pair>(losses.size()));
+                for (std::size_t i = 0; i < losses.size(); ++i) {
+                    const std::vector<Pair> row = grades(slot, losses[i][0], epsilon);
+                    for (std::size_t value = 0; value < row.size(); ++value)
+                        byValue[value][i] = row[value];
+                }
+            }
+        }
     }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
                                      const Setting& setting) const override {
-        double free = 1;
-        double guarded = 1;
-        for (std::size_t slot = 0; slot < values.size(); ++slot) {
-            if (values[slot] == kUnread) continue;
-            const Pair p = grade(slot, features[slot], static_cast<std::size_t>(values[slot]), setting);
-            free *= p.free;
-            guarded *= p.guarded;
-        }
-        return mix(free, guarded);
+        return probabilities({std::vector<double>(features.begin(), features.end())}, values, setting)
+            .front();
     }
 
     [[nodiscard]] std::vector<double> probabilities(const std::vector<std::vector<double>>& features,
-                                                    std::span<const int> values, const Setting& setting) const override {
-        std::vector<double> free(features.size(), 1.0);
-        std::vector<double> guarded(features.size(), 1.0);
-        for (std::size_t slot = 0; slot < values.size(); ++slot) {
-            if (values[slot] == kUnread) continue;
-            std::map<double, Pair> known;
-            for (std::size_t c = 0; c < features.size(); ++c) {
-                const auto [found, added] = known.try_emplace(features[c][slot]);
-                if (added) found->second = grade(slot, found->first, static_cast<std::size_t>(values[slot]), setting);
-                free[c] *= found->second.free;
-                guarded[c] *= found->second.guarded;
+                                                    std::span<const int> values,
+                                                    const Setting& setting) const override {
+        std::vector<double> out;
+        out.reserve(features.size());
+        for (const Pair& p : products(features, values, setting))
+            out.push_back(mix(p.free, p.guarded));
+        return out;
+    }
+
+    [[nodiscard]] std::vector<std::vector<double>>
+    slotProbabilities(const std::vector<std::vector<double>>& features, std::span<const int> values,
+                      std::size_t slot, const Setting& setting) const override {
+        std::vector<int> others(values.begin(), values.end());
+        others[slot] = kUnread;
+        const std::vector<Pair> rest = products(features, others, setting);
+        std::vector<std::vector<double>> out;
+        for (const std::vector<Pair>& byLoss : grades_[setting.unreliable[side_] ? 1 : 0][slot]) {
+            std::vector<double>& chance = out.emplace_back();
+            chance.reserve(rest.size());
+            for (std::size_t c = 0; c < rest.size(); ++c) {
+                const Pair& p = byLoss[static_cast<std::size_t>(features[c][slot])];
+                chance.push_back(mix(rest[c].free * p.free, rest[c].guarded * p.guarded));
             }
         }
-        for (std::size_t c = 0; c < free.size(); ++c)
-            free[c] = mix(free[c], guarded[c]);
-        return free;
+        return out;
     }
 
 private:
@@ -82,23 +99,47 @@ private:
         return (1 - share) * free + share * guarded;
     }
 
-    [[nodiscard]] Pair grade(std::size_t slot, double loss, std::size_t value, const Setting& setting) const {
+    [[nodiscard]] std::vector<Pair> products(const std::vector<std::vector<double>>& features,
+                                             std::span<const int> values, const Setting& setting) const {
+        std::vector<Pair> out(features.size());
+        const auto& grades = grades_[setting.unreliable[side_] ? 1 : 0];
+        for (std::size_t slot = 0; slot < values.size(); ++slot) {
+            if (values[slot] == kUnread) continue;
+            const std::vector<Pair>& byLoss = grades[slot][static_cast<std::size_t>(values[slot])];
+            for (std::size_t c = 0; c < features.size(); ++c) {
+                const Pair& p = byLoss[static_cast<std::size_t>(features[c][slot])];
+                out[c].free *= p.free;
+                out[c].guarded *= p.guarded;
+            }
+        }
+        return out;
+    }
+
+    [[nodiscard]] std::vector<Pair> grades(std::size_t slot, double loss, double epsilon) const {
         const StrengthModel& strength = model_.strength;
         const double reserve = model_.anatomy.targets()[muscles_[slot].target].reserve;
         const double expected = strength.curve(std::max(0.0, (loss - reserve) / (1 - reserve)));
         const double toFull = std::clamp((5 - expected) / (5 - strength.sdFullAtGrade), 0.0, 1.0);
         const double sd = strength.sdAt5 + (strength.sdBelow - strength.sdAt5) * toFull;
-        const double epsilon = model_.epsilon.at(setting.unreliable[side_] ? "strength_give_way" : "strength");
-        const double noise = epsilon * strength.noise[value];
         const double held = std::max(0.0, expected - strength.guardedDrop);
-        return {(1 - epsilon) * gradeMass(strength.grades, value, expected, sd) + noise,
-                (1 - epsilon) * gradeMass(strength.grades, value, held, std::max(sd, strength.guardedSd)) + noise};
+        const std::vector<double> free = gradeMasses(strength.grades, expected, sd);
+        const std::vector<double> guarded =
+            gradeMasses(strength.grades, held, std::max(sd, strength.guardedSd));
+        std::vector<Pair> out;
+        for (std::size_t value = 0; value < free.size(); ++value) {
+            const double noise = epsilon * strength.noise[value];
+            out.push_back({(1 - epsilon) * free[value] + noise, (1 - epsilon) * guarded[value] + noise});
+        }
+        return out;
     }
 
     const Model& model_;
     const Grid& grid_;
     std::vector<Muscle> muscles_;
     std::size_t side_;
+    std::vector<Distinct> losses_; ///< by slot
+    /// P(grade) by whether the side's grades count less, slot, value and loss.
+    std::array<std::vector<std::vector<std::vector<Pair>>>, 2> grades_;
 };
 
 } // namespace
@@ -108,7 +149,8 @@ Factors makeStrengthFactors(const Model& model, const Grid& grid, const Catalogu
     const std::string& prefix = model.strength.prefix;
     for (const Item& item : catalogue.items()) {
         if (!item.id.text().starts_with(prefix) || item.scale.kind != Scale::Kind::grade) continue;
-        const std::size_t target = model.anatomy.target(TargetKind::movement, item.id.text().substr(prefix.size()));
+        const std::size_t target =
+            model.anatomy.target(TargetKind::movement, item.id.text().substr(prefix.size()));
         if (target < model.anatomy.targets().size()) muscles.push_back({&item, target});
     }
     Factors factors;

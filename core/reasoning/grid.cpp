@@ -47,10 +47,13 @@ void Grid::makeBlocks() {
             for (const Variant& variant : site.variants) {
                 const int last = side == Side::both && site.equal < 1 ? 2 : 0;
                 for (int asymmetry = 0; asymmetry <= last; ++asymmetry) {
-                    const double share = side != Side::both ? 1 : asymmetry == 0 ? site.equal : (1 - site.equal) / 2;
+                    const double share = side != Side::both ? 1
+                                         : asymmetry == 0   ? site.equal
+                                                            : (1 - site.equal) / 2;
                     if (share <= 0 || variant.weight <= 0) continue;
-                    blocks_.push_back({siteSides_.size() - 1, s, side, &variant, scaleOf(side, asymmetry, site.minor),
-                                       asymmetry, weight / sum * variant.weight / variants * share});
+                    blocks_.push_back({siteSides_.size() - 1, s, side, &variant,
+                                       scaleOf(side, asymmetry, site.minor), asymmetry,
+                                       weight / sum * variant.weight / variants * share});
                 }
             }
         }
@@ -75,16 +78,33 @@ std::vector<double> Grid::logPrior(std::optional<int> age) const {
     return out;
 }
 
-double Grid::fibre(const Block& block, std::size_t side, const Target& target, double severity) const {
-    const double k = block.scale[side];
-    if (k <= 0 || severity <= 0) return 0;
+/// The lesions that each bundle of a target passes, with the bundle's share.
+void Grid::findHits() {
+    for (const SiteModel& site : model_->sites)
+        for (const Variant& variant : site.variants)
+            for (const Target& target : model_->anatomy.targets()) {
+                Hits& hits = hits_.emplace_back();
+                for (const Bundle& bundle : target.supply) {
+                    std::vector<double> factors;
+                    for (const auto& [node, factor] : variant.lesions)
+                        if (std::find(bundle.path.begin(), bundle.path.end(), node) != bundle.path.end())
+                            factors.push_back(factor);
+                    if (!factors.empty()) hits.emplace_back(bundle.share, std::move(factors));
+                }
+            }
+}
+
+const Grid::Hits& Grid::hits(const Block& block, std::size_t target) const {
+    return hits_[block.variantNumber * model_->anatomy.targets().size() + target];
+}
+
+double Grid::fibre(const Hits& hits, double severity) {
     double loss = 0;
-    for (const Bundle& bundle : target.supply) {
+    for (const auto& [share, factors] : hits) {
         double kept = 1;
-        for (const auto& [node, factor] : block.variant->lesions)
-            if (std::find(bundle.path.begin(), bundle.path.end(), node) != bundle.path.end())
-                kept *= 1 - factor * k * severity;
-        loss += bundle.share * (1 - kept);
+        for (const double factor : factors)
+            kept *= 1 - factor * severity;
+        loss += share * (1 - kept);
     }
     return loss;
 }
@@ -100,7 +120,7 @@ Grid::Parts Grid::regionParts(std::size_t b, std::size_t side, std::size_t targe
     const Block& block = blocks_[b];
     const Target& region = model_->anatomy.targets()[target];
     Parts parts;
-    parts.fibre = fibre(block, side, region, severity);
+    parts.fibre = fibre(hits(block, region), block.scale[side] * severity);
     parts.length = length(block, side, region, severity);
     const auto trunk = model_->umnTrunk.find(region.name);
     const double weight = model_->umnSensoryWeight * (trunk == model_->umnTrunk.end() ? 1 : trunk->second);
@@ -126,13 +146,16 @@ void Grid::workOutLosses() {
             for (std::size_t t = 0; t < targets.size(); ++t) {
                 const Target& target = targets[t];
                 const std::size_t at = (b * 2 + side) * targets.size() + t;
+                const Hits lesions = hits(block, target);
+                const double k = block.scale[side];
                 if (target.kind == TargetKind::movement) {
                     for (std::size_t m = 0; m < motorLevels(); ++m) {
                         const double x = model_->motorLevels[m];
                         const double umn = block.variant->umn * block.scale[side] * x *
                                            (target.pyramidal + (1 - target.pyramidal) * x * x);
-                        movement_[at * motorLevels() + m] = 1 - (1 - fibre(block, side, target, x)) *
-                                                                    (1 - length(block, side, target, x)) * (1 - umn);
+                        movement_[at * motorLevels() + m] = 1 - (1 - fibre(lesions, k * x)) *
+                                                                    (1 - length(block, side, target, x)) *
+                                                                    (1 - umn);
                     }
                 } else if (target.kind == TargetKind::region) {
                     for (std::size_t s = 0; s < sensoryLevels(); ++s) {
@@ -145,11 +168,11 @@ void Grid::workOutLosses() {
                     for (std::size_t m = 0; m < motorLevels(); ++m)
                         for (std::size_t s = 0; s < sensoryLevels(); ++s) {
                             const double lost = block.variant->areflexia;
-                            const double r = 1 - (1 - a * model_->motorLevels[m]) * (1 - c * model_->sensoryLevels[s]) *
-                                                     (1 - lost);
+                            const double r = 1 - (1 - a * model_->motorLevels[m]) *
+                                                     (1 - c * model_->sensoryLevels[s]) * (1 - lost);
                             const double flaccid = lost * block.variant->umn * block.scale[side];
                             reflex_[(at * motorLevels() + m) * sensoryLevels() + s] =
-                                1 - (1 - fibre(block, side, target, r)) * (1 - length(block, side, target, r)) *
+                                1 - (1 - fibre(lesions, k * r)) * (1 - length(block, side, target, r)) *
                                         (1 - flaccid);
                         }
                 }
@@ -159,11 +182,13 @@ void Grid::workOutLosses() {
 }
 
 double Grid::movementLoss(std::size_t block, std::size_t side, std::size_t target, std::size_t motor) const {
-    return movement_[((block * 2 + side) * model_->anatomy.targets().size() + target) * motorLevels() + motor];
+    return movement_[((block * 2 + side) * model_->anatomy.targets().size() + target) * motorLevels() +
+                     motor];
 }
 
 double Grid::regionLoss(std::size_t block, std::size_t side, std::size_t target, std::size_t sensory) const {
-    return region_[((block * 2 + side) * model_->anatomy.targets().size() + target) * sensoryLevels() + sensory];
+    return region_[((block * 2 + side) * model_->anatomy.targets().size() + target) * sensoryLevels() +
+                   sensory];
 }
 
 double Grid::fullRegionLoss(std::size_t block, std::size_t side, std::size_t target) const {

@@ -99,7 +99,8 @@ std::vector<NextTest> nextTests(const Exam& exam, const Knowledge& knowledge, co
         if (out.size() < kNextTests) out.push_back({key, gainOf(key), {}, true});
     for (const NextTest& test : ranked) {
         if (out.size() >= kNextTests) break;
-        const bool asked = std::any_of(out.begin(), out.end(), [&](const NextTest& t) { return t.test == test.test; });
+        const bool asked =
+            std::any_of(out.begin(), out.end(), [&](const NextTest& t) { return t.test == test.test; });
         if (!asked) out.push_back(test);
     }
     std::vector<SiteId> leading;

@@ -7,9 +7,9 @@
 namespace rhizograph {
 namespace {
 
-constexpr double kReported = 0.01;     ///< sites below this are not listed
-constexpr double kReasonFloor = 0.1;   ///< decibans below which a finding is no reason
-constexpr double kOddsLimit = 1e-12;   ///< keeps log odds finite
+constexpr double kReported = 0.01;   ///< sites below this are not listed
+constexpr double kReasonFloor = 0.1; ///< decibans below which a finding is no reason
+constexpr double kOddsLimit = 1e-12; ///< keeps log odds finite
 
 double logOdds(double p) {
     const double bounded = std::clamp(p, kOddsLimit, 1 - kOddsLimit);
@@ -83,8 +83,12 @@ void Localizer::localize(const Exam& exam, Assessment& assessment) const {
     std::vector<std::size_t> listed;
     for (const std::size_t index : order) {
         if (probability[index] < kReported) break;
-        assessment.localization.push_back({reported_[index].site, reported_[index].side, probability[index],
-                                           support(probability[index]), {}, {}});
+        assessment.localization.push_back({reported_[index].site,
+                                           reported_[index].side,
+                                           probability[index],
+                                           support(probability[index]),
+                                           {},
+                                           {}});
         listed.push_back(index);
     }
     addReasons(posterior, exam, assessment.localization, listed);
@@ -100,9 +104,12 @@ void Localizer::addReasons(const Posterior& posterior, const Exam& exam, std::ve
         if (engine_.place(key) == nullptr && !engine_.changesSetting(key)) continue;
         const std::vector<double> without = posterior.without(key);
         for (std::size_t i = 0; i < results.size(); ++i) {
-            const double gain = 10 * (logOdds(results[i].probability) - logOdds(sum(without, reported_[listed[i]])));
-            if (gain >= kReasonFloor) results[i].speaksFor.push_back({key, gain});
-            else if (gain <= -kReasonFloor) results[i].speaksAgainst.push_back({key, gain});
+            const double gain =
+                10 * (logOdds(results[i].probability) - logOdds(sum(without, reported_[listed[i]])));
+            if (gain >= kReasonFloor)
+                results[i].speaksFor.push_back({key, gain});
+            else if (gain <= -kReasonFloor)
+                results[i].speaksAgainst.push_back({key, gain});
         }
     }
     for (SiteResult& result : results)
@@ -115,7 +122,7 @@ void Localizer::addReasons(const Posterior& posterior, const Exam& exam, std::ve
 Localizer::Surprise Localizer::surpriseOf(const Posterior& posterior, const Hypothesis& h, std::size_t g,
                                           std::size_t slot) const {
     const Factor& factor = *engine_.factors()[g];
-    const auto features = factor.features(h);
+    const std::vector<double>& features = engine_.features(g, h);
     std::vector<int> values = posterior.values(g);
     const auto read = static_cast<std::size_t>(values[slot]);
     std::vector<double> chance;
@@ -138,9 +145,10 @@ Localizer::Surprise Localizer::surpriseOf(const Posterior& posterior, const Hypo
 }
 
 Fit Localizer::fit(const Posterior& posterior, const Reported& best) const {
-    const auto leading = std::max_element(best.parts.begin(), best.parts.end(), [&](std::size_t a, std::size_t b) {
-        return posterior.siteSides()[a] < posterior.siteSides()[b];
-    });
+    const auto leading =
+        std::max_element(best.parts.begin(), best.parts.end(), [&](std::size_t a, std::size_t b) {
+            return posterior.siteSides()[a] < posterior.siteSides()[b];
+        });
     const Hypothesis h = posterior.best(*leading);
     double excess = 0;
     double variance = 0;
@@ -153,8 +161,8 @@ Fit Localizer::fit(const Posterior& posterior, const Reported& best) const {
                 variance += surprise.variance;
                 const double sd = std::sqrt(surprise.variance);
                 if (sd > 0 && surprise.observed - surprise.mean < -2 * sd)
-                    result.worst.push_back({engine_.factors()[g]->slots()[slot].keys,
-                                            (surprise.mean - surprise.observed) / sd});
+                    result.worst.push_back(
+                        {engine_.factors()[g]->slots()[slot].keys, (surprise.mean - surprise.observed) / sd});
             }
     std::stable_sort(result.worst.begin(), result.worst.end(),
                      [](const FitWorst& a, const FitWorst& b) { return a.surprise > b.surprise; });
@@ -198,7 +206,8 @@ std::vector<NextTest> Localizer::nextTests(const Exam& exam) const {
             ranked.emplace_back(gain / cost(*item), NextTest{key, gain, {}, false});
         }
     }
-    std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
+    std::stable_sort(ranked.begin(), ranked.end(),
+                     [](const auto& a, const auto& b) { return a.first > b.first; });
     std::vector<NextTest> out;
     for (auto& [worth, test] : ranked)
         out.push_back(std::move(test));

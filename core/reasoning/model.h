@@ -41,10 +41,12 @@ struct HiddenPrior {
 struct Variant {
     double weight = 1;
     std::vector<std::pair<NodeIndex, double>> lesions; ///< node and its factor in [0, 1]
-    double umn = 0;       ///< upper motor neuron factor
-    double length = 0;    ///< length-dependent factor
-    double areflexia = 0; ///< added to the reflex severity; with umn: the share of reflexes lost in the early, flaccid phase
-    double umnSkin = 1;   ///< share of the umn sensory loss that touch and pin show; deep sensation shows all of it
+    double umn = 0;                                    ///< upper motor neuron factor
+    double length = 0;                                 ///< length-dependent factor
+    double areflexia =
+        0; ///< added to the reflex severity; with umn: the share of reflexes lost in the early, flaccid phase
+    double umnSkin =
+        1; ///< share of the umn sensory loss that touch and pin show; deep sensation shows all of it
     double umnOtherSide = 0; ///< sensory factor on the side that the umn lesion leaves strong (half cord)
 };
 
@@ -74,7 +76,7 @@ struct TableModel {
     ItemId item;
     std::vector<double> bins; ///< borders of a number scale; empty for choices
     std::size_t values = 0;
-    bool opposite = false;    ///< the row holds when the other side is affected
+    bool opposite = false; ///< the row holds when the other side is affected
     Row fallback;
     std::map<std::string, Row> rows, irritable, irritableOpposite;
     std::optional<Row> bothRow;
@@ -115,8 +117,9 @@ struct StrengthModel {
     std::vector<double> grades; ///< in the order of the scale
     Curve curve;
     double sdAt5 = 0, sdBelow = 0, sdFullAtGrade = 0;
-    std::vector<std::pair<ItemId, std::string>> unreliableWhen; ///< findings that make a side's grades count less
-    Row noise;              ///< what a wrong grade looks like: near misses far more often than gross ones
+    std::vector<std::pair<ItemId, std::string>>
+        unreliableWhen;      ///< findings that make a side's grades count less
+    Row noise;               ///< what a wrong grade looks like: near misses far more often than gross ones
     double guardedShare = 0; ///< chance that pain or effort lowers all grades of a limb alike
     double guardedDrop = 0;  ///< by how many grades it lowers them
     double guardedSd = 0;
@@ -175,7 +178,7 @@ struct ReflexModel {
     double dropGain = 0, deadZone = 0, sdQuiet = 0, sdLost = 0, umnGain = 0;
     std::map<std::string, double> umnTargets;
     double motorSeverity = 1, sensorySeverity = 0;
-    double liveliness = 0;             ///< how far one person's reflexes rise and fall together, 0 to 1
+    double liveliness = 0; ///< how far one person's reflexes rise and fall together, 0 to 1
     std::array<double, 3> levels{0.2, 0.6, 0.2}; ///< shares of quiet, usual and lively people
 };
 
@@ -218,7 +221,8 @@ struct LevelModel {
     std::vector<Level> fits;
 };
 
-/// Everything of observation.json and sites.json in typed form; targets and nodes resolved against the anatomy.
+/// Everything of observation.json and sites.json in typed form; targets and nodes resolved against the
+/// anatomy.
 struct Model {
     Anatomy anatomy;
     std::vector<double> motorLevels, sensoryLevels;
@@ -251,7 +255,8 @@ struct Model {
     double supportStrong = 0.8, supportModerate = 0.5, supportWeak = 0.25;
     std::map<std::string, double> stepCost, groupCost, itemCost;
     double temper = 1; ///< exponent on the likelihood: findings of one exam are not fully independent
-    double priorExponent = 1; ///< exponent on the site priors: below 1 for a referral mix richer in rare sites
+    double priorExponent =
+        1; ///< exponent on the site priors: below 1 for a referral mix richer in rare sites
 
     /// 0 young, 1 middle, 2 old.
     [[nodiscard]] int ageBand(std::optional<int> age) const;
@@ -259,6 +264,5 @@ struct Model {
 
 /// Reads and validates anatomy.json, observation.json and sites.json of a directory against the catalogue.
 Result<Model> loadModel(const std::filesystem::path& directory, const Catalogue& catalogue);
-
 
 } // namespace rhizograph

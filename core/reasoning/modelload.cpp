@@ -29,13 +29,15 @@ Row readRow(const JsonNode& node, std::size_t size) {
         sum += value;
     }
     if (std::abs(sum - 1) > 1e-6) node.fail(fmt::format("probabilities add to {}, not to 1", sum));
-    if (size != 0 && row.size() != size) node.fail(fmt::format("has {} values where {} are needed", row.size(), size));
+    if (size != 0 && row.size() != size)
+        node.fail(fmt::format("has {} values where {} are needed", row.size(), size));
     return row;
 }
 
 ItemId readItemId(const JsonNode& node, const ModelContext& context) {
     ItemId item{node.string()};
-    if (context.catalogue.find(item) == nullptr) node.fail("no item \"" + item.text() + "\" in the catalogue");
+    if (context.catalogue.find(item) == nullptr)
+        node.fail("no item \"" + item.text() + "\" in the catalogue");
     return item;
 }
 
@@ -55,7 +57,8 @@ NodeIndex readNodeIndex(const JsonNode& place, const std::string& name, const Mo
     return 0;
 }
 
-std::size_t readTarget(const JsonNode& place, TargetKind kind, const std::string& target, const ModelContext& context) {
+std::size_t readTarget(const JsonNode& place, TargetKind kind, const std::string& target,
+                       const ModelContext& context) {
     const std::size_t index = context.anatomy.target(kind, target);
     if (index < context.anatomy.targets().size()) return index;
     place.fail("no " + std::string{name(kind)} + " \"" + target + "\" in the anatomy");
@@ -113,13 +116,16 @@ private:
             site.sides.emplace_back(side.value_or(Side::none), weight.number());
         }
         const auto hidden = hidden_.find(node.at("hidden").string());
-        if (hidden == hidden_.end()) node.at("hidden").fail("no such distribution");
-        else site.hidden = hidden->second;
+        if (hidden == hidden_.end())
+            node.at("hidden").fail("no such distribution");
+        else
+            site.hidden = hidden->second;
         readAsymmetry(node, site);
         for (const JsonNode& variant : node.at("variants").items())
             site.variants.push_back(readVariant(variant));
         if (const auto age = node.find("age"))
-            site.age = AgeFactor{age->at("from").integer(), age->at("below").number(), age->at("above").number()};
+            site.age =
+                AgeFactor{age->at("from").integer(), age->at("below").number(), age->at("above").number()};
         model_.sites.push_back(std::move(site));
     }
 
@@ -127,8 +133,10 @@ private:
         const auto name = node.find("asymmetry");
         if (!name) return;
         const auto found = asymmetry_.find(name->string());
-        if (found == asymmetry_.end()) name->fail("no such asymmetry");
-        else std::tie(site.equal, site.minor) = found->second;
+        if (found == asymmetry_.end())
+            name->fail("no such asymmetry");
+        else
+            std::tie(site.equal, site.minor) = found->second;
     }
 
     Variant readVariant(const JsonNode& node) const {
@@ -144,7 +152,8 @@ private:
         return variant;
     }
 
-    std::map<std::string, Row> readRows(const JsonNode& node, const std::string& key, std::size_t size) const {
+    std::map<std::string, Row> readRows(const JsonNode& node, const std::string& key,
+                                        std::size_t size) const {
         std::map<std::string, Row> rows;
         const auto given = node.find(key);
         if (!given) return rows;
@@ -212,7 +221,8 @@ private:
                 continue;
             }
             const std::size_t values = valueCount(reading, item, {}, context_);
-            rash.items.push_back({item, readRow(reading.at("clear"), values), readRow(reading.at("rash"), values)});
+            rash.items.push_back(
+                {item, readRow(reading.at("clear"), values), readRow(reading.at("rash"), values)});
         }
         model_.rash = std::move(rash);
     }
@@ -222,8 +232,10 @@ private:
         if (!names_.contains(levels.site.text())) node.at("site").fail("no such site");
         for (const JsonNode& entry : node.at("fits").items()) {
             const auto parts = entry.items();
-            if (parts.size() == 3) levels.fits.push_back({parts[0].string(), parts[1].string(), parts[2].number()});
-            else entry.fail("should be [disc, zone, share]");
+            if (parts.size() == 3)
+                levels.fits.push_back({parts[0].string(), parts[1].string(), parts[2].number()});
+            else
+                entry.fail("should be [disc, zone, share]");
         }
         model_.levels.push_back(std::move(levels));
     }

@@ -21,7 +21,8 @@ ItemId readItemId(const JsonNode& node, const ModelContext& context);
 std::size_t valueCount(const JsonNode& node, const ItemId& item, const std::vector<double>& bins,
                        const ModelContext& context);
 NodeIndex readNodeIndex(const JsonNode& place, const std::string& name, const ModelContext& context);
-std::size_t readTarget(const JsonNode& place, TargetKind kind, const std::string& name, const ModelContext& context);
+std::size_t readTarget(const JsonNode& place, TargetKind kind, const std::string& name,
+                       const ModelContext& context);
 
 void readObservation(const JsonNode& root, const ModelContext& context, Model& model);
 void readSites(const JsonNode& root, const ModelContext& context, Model& model);

@@ -4,9 +4,12 @@ namespace rhizograph {
 
 std::string_view name(Urgency urgency) {
     switch (urgency) {
-    case Urgency::emergency: return "emergency";
-    case Urgency::urgent: return "urgent";
-    case Urgency::note: break;
+    case Urgency::emergency:
+        return "emergency";
+    case Urgency::urgent:
+        return "urgent";
+    case Urgency::note:
+        break;
     }
     return "note";
 }
@@ -19,10 +22,14 @@ std::optional<Urgency> urgencyNamed(std::string_view word) {
 
 std::string_view name(ScreenVerdict verdict) {
     switch (verdict) {
-    case ScreenVerdict::low: return "low";
-    case ScreenVerdict::raised: return "raised";
-    case ScreenVerdict::high: return "high";
-    case ScreenVerdict::notExamined: break;
+    case ScreenVerdict::low:
+        return "low";
+    case ScreenVerdict::raised:
+        return "raised";
+    case ScreenVerdict::high:
+        return "high";
+    case ScreenVerdict::notExamined:
+        break;
     }
     return "not_examined";
 }

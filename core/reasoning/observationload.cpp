@@ -13,7 +13,8 @@ public:
         : root_(root), context_(context), model_(model) {}
 
     void read() {
-        if (root_.at("format").string() != "rhizograph.observation") root_.fail("format is not rhizograph.observation");
+        if (root_.at("format").string() != "rhizograph.observation")
+            root_.fail("format is not rhizograph.observation");
         model_.motorLevels = root_.at("severity").at("m").numbers();
         model_.sensoryLevels = root_.at("severity").at("s").numbers();
         for (const auto& [name, node] : root_.at("epsilon").members())
@@ -47,7 +48,8 @@ private:
         StrengthModel& strength = model_.strength;
         strength.prefix = node.at("item_prefix").string();
         for (const Item& item : context_.catalogue.items()) {
-            if (!item.id.text().starts_with(strength.prefix) || item.scale.kind != Scale::Kind::grade) continue;
+            if (!item.id.text().starts_with(strength.prefix) || item.scale.kind != Scale::Kind::grade)
+                continue;
             const JsonNode grades = node.at("grades");
             strength.grades.clear();
             for (const ScaleValue& value : item.scale.values)
@@ -59,7 +61,8 @@ private:
         strength.sdFullAtGrade = node.at("sd_full_at_grade").number();
         const JsonNode noise = node.at("noise");
         for (const Item& item : context_.catalogue.items()) {
-            if (!item.id.text().starts_with(strength.prefix) || item.scale.kind != Scale::Kind::grade) continue;
+            if (!item.id.text().starts_with(strength.prefix) || item.scale.kind != Scale::Kind::grade)
+                continue;
             for (const ScaleValue& value : item.scale.values)
                 strength.noise.push_back(noise.at(value.token).number());
             break;
@@ -69,7 +72,8 @@ private:
         strength.guardedDrop = guarded.at("drop").number();
         strength.guardedSd = guarded.at("sd").number();
         for (const JsonNode& when : node.at("unreliable_when").items())
-            strength.unreliableWhen.emplace_back(readItemId(when.at("item"), context_), when.at("is").string());
+            strength.unreliableWhen.emplace_back(readItemId(when.at("item"), context_),
+                                                 when.at("is").string());
     }
 
     void readMovementTests() {
@@ -80,9 +84,13 @@ private:
                                         readRow(node.at("base"), valueCount(node, item, {}, context_))});
         }
         for (const JsonNode& node : root_.at("yes_by_loss").items()) {
-            YesByLossModel yes{readItemId(node.at("item"), context_), movementWeights(node.at("movements")),
-                               node.at("mid").number(), node.at("slope").number(), node.at("low").number(),
-                               node.at("high").number(), {}};
+            YesByLossModel yes{readItemId(node.at("item"), context_),
+                               movementWeights(node.at("movements")),
+                               node.at("mid").number(),
+                               node.at("slope").number(),
+                               node.at("low").number(),
+                               node.at("high").number(),
+                               {}};
             if (const auto bySite = node.find("low_by_site"))
                 for (const auto& [site, low] : bySite->members())
                     yes.lowBySite[site] = low.number();
@@ -95,8 +103,10 @@ private:
             count.bins = node.at("bins").numbers();
             for (const JsonNode& entry : node.at("rows").items()) {
                 const auto parts = entry.items();
-                if (parts.size() == 2) count.rows.emplace_back(parts[0].number(), readRow(parts[1], count.bins.size() + 1));
-                else entry.fail("should be [loss, row]");
+                if (parts.size() == 2)
+                    count.rows.emplace_back(parts[0].number(), readRow(parts[1], count.bins.size() + 1));
+                else
+                    entry.fail("should be [loss, row]");
             }
             model_.counts.push_back(std::move(count));
         }
@@ -120,8 +130,11 @@ private:
         }
         model_.wasting = std::move(wasting);
         for (const JsonNode& entry : root_.at("girth").items()) {
-            GirthModel girth{readItemId(entry.at("item"), context_), {}, entry.at("limit_cm").number(),
-                             entry.at("low").number(), entry.at("high").number()};
+            GirthModel girth{readItemId(entry.at("item"), context_),
+                             {},
+                             entry.at("limit_cm").number(),
+                             entry.at("low").number(),
+                             entry.at("high").number()};
             for (const std::string& name : entry.at("movements").strings())
                 girth.movements.push_back(movement(entry, name));
             model_.girths.push_back(std::move(girth));
@@ -157,8 +170,10 @@ private:
             reflex.baseline[name] = ageRows(rows);
         }
         const auto limits = node.at("age_limits").numbers();
-        if (limits.size() == 2) model_.ageLimits = {static_cast<int>(limits[0]), static_cast<int>(limits[1])};
-        else node.at("age_limits").fail("needs two ages");
+        if (limits.size() == 2)
+            model_.ageLimits = {static_cast<int>(limits[0]), static_cast<int>(limits[1])};
+        else
+            node.at("age_limits").fail("needs two ages");
         const std::string unknown = node.at("age_unknown").string();
         model_.ageBandUnknown = unknown == "young" ? 0 : unknown == "old" ? 2 : 1;
         reflex.dropGain = node.at("drop_gain").number();
@@ -173,15 +188,18 @@ private:
         const JsonNode lively = node.at("liveliness");
         reflex.liveliness = lively.at("common").number();
         const auto levels = lively.at("levels").numbers();
-        if (levels.size() == 3) reflex.levels = {levels[0], levels[1], levels[2]};
-        else lively.at("levels").fail("needs three shares");
+        if (levels.size() == 3)
+            reflex.levels = {levels[0], levels[1], levels[2]};
+        else
+            lively.at("levels").fail("needs three shares");
     }
 
     void readDeep(const JsonNode& node) {
         DeepModel deep;
         deep.item = readItemId(node.at("item"), context_);
         const std::string full = node.at("target").string();
-        deep.target = readTarget(node.at("target"), TargetKind::region, full.substr(full.find('.') + 1), context_);
+        deep.target =
+            readTarget(node.at("target"), TargetKind::region, full.substr(full.find('.') + 1), context_);
         deep.rootWeight = node.at("root_weight").number();
         deep.umnWeight = node.at("umn_weight").number();
         deep.lengthWeight = node.at("length_weight").number();
@@ -249,13 +267,20 @@ private:
         const auto colon = full.find(':');
         const std::string kind = full.substr(0, colon);
         feature.name = colon == std::string::npos ? "" : full.substr(colon + 1);
-        if (kind == "loss") feature.movement = movement(node.at("feature"), feature.name);
-        else if (kind == "umn") feature.kind = GaitFeature::Kind::umn;
-        else if (kind == "length") feature.kind = GaitFeature::Kind::length;
-        else if (kind == "irritable") feature.kind = GaitFeature::Kind::irritable;
-        else if (kind == "group") feature.kind = GaitFeature::Kind::group;
-        else if (kind == "site") feature.kind = GaitFeature::Kind::site;
-        else node.at("feature").fail("unknown feature");
+        if (kind == "loss")
+            feature.movement = movement(node.at("feature"), feature.name);
+        else if (kind == "umn")
+            feature.kind = GaitFeature::Kind::umn;
+        else if (kind == "length")
+            feature.kind = GaitFeature::Kind::length;
+        else if (kind == "irritable")
+            feature.kind = GaitFeature::Kind::irritable;
+        else if (kind == "group")
+            feature.kind = GaitFeature::Kind::group;
+        else if (kind == "site")
+            feature.kind = GaitFeature::Kind::site;
+        else
+            node.at("feature").fail("unknown feature");
         feature.from = node.at("from").number();
         feature.to = node.at("to").number();
         feature.gain = node.at("gain").numbers();
@@ -277,7 +302,8 @@ private:
             if (name == "items")
                 for (const auto& [item, cost] : node.members())
                     model_.itemCost[item] = cost.number();
-            else model_.stepCost[name] = node.number();
+            else
+                model_.stepCost[name] = node.number();
         }
     }
 

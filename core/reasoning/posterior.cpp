@@ -7,20 +7,21 @@
 
 namespace rhizograph {
 
-Space::Space(const Grid& grid, Depends depends) {
+Space::Space(const Grid& grid, Depends depends) : blocks_(grid.blocks().size()) {
     if (depends.motor) {
-        motor_ = grid.motorLevels();
+        perBlock_ *= grid.motorLevels();
         motorUse_ = 1;
     }
     if (depends.sensory) {
         sensory_ = grid.sensoryLevels();
         sensoryUse_ = 1;
+        perBlock_ *= sensory_;
     }
     if (depends.irritable) {
         irritable_ = 2;
         irritableUse_ = 1;
+        perBlock_ *= 2;
     }
-    size_ = grid.blocks().size() * motor_ * sensory_ * irritable_;
 }
 
 namespace {
@@ -51,9 +52,14 @@ Factors allFactors(const Model& model, const Grid& grid, const Catalogue& catalo
 Engine::Engine(Model model, const Catalogue& catalogue)
     : model_(std::move(model)), grid_(model_), factors_(allFactors(model_, grid_, catalogue)) {
     classes_.resize(factors_.size());
-    spaces_.resize(factors_.size());
+    for (std::size_t number = 0; number < kSpaces; ++number)
+        spaces_[number] = Space{grid_, {(number & 1U) != 0, (number & 2U) != 0, (number & 4U) != 0}};
     for (std::size_t g = 0; g < factors_.size(); ++g) {
+        const Depends& depends = factors_[g]->depends();
+        spaceOf_.push_back((depends.motor ? 1U : 0U) | (depends.sensory ? 2U : 0U) |
+                           (depends.irritable ? 4U : 0U));
         boilDown(g);
+        factors_[g]->finish();
         for (std::size_t slot = 0; slot < factors_[g]->slots().size(); ++slot)
             for (const FindingKey& key : factors_[g]->slots()[slot].keys)
                 places_.emplace(key, Place{g, slot});
@@ -61,23 +67,24 @@ Engine::Engine(Model model, const Catalogue& catalogue)
 }
 
 void Engine::boilDown(std::size_t g) {
-    const Factor& factor = *factors_[g];
+    Factor& factor = *factors_[g];
     const Depends& depends = factor.depends();
-    spaces_[g] = Space{grid_, depends};
     Classes& classes = classes_[g];
-    classes.of.resize(spaces_[g].size());
+    classes.of.resize(spaces_[spaceOf_[g]].size());
     struct Hash {
         std::size_t operator()(const std::vector<double>& f) const { return hashOf(f); }
     };
     std::unordered_map<std::vector<double>, std::uint16_t, Hash> seen;
+    std::vector<double> features;
     std::size_t state = 0;
     for (std::size_t b = 0; b < grid_.blocks().size(); ++b)
         for (std::size_t m = 0; m < (depends.motor ? grid_.motorLevels() : 1); ++m)
             for (std::size_t s = 0; s < (depends.sensory ? grid_.sensoryLevels() : 1); ++s)
                 for (std::size_t i = 0; i < (depends.irritable ? 2 : 1); ++i) {
-                    std::vector<double> features = factor.features({b, m, s, i});
+                    features.clear();
+                    factor.features({b, m, s, i}, features);
                     const auto found = seen.try_emplace(features, static_cast<std::uint16_t>(seen.size()));
-                    if (found.second) classes.features.push_back(std::move(features));
+                    if (found.second) classes.features.push_back(features);
                     classes.of[state++] = found.first->second;
                 }
 }
@@ -104,73 +111,105 @@ bool Engine::changesSetting(const FindingKey& key) const {
 }
 
 Posterior::Posterior(const Engine& engine, const Exam& exam)
-    : engine_(&engine), exam_(exam), setting_(engine.setting(exam)), logWeight_(engine.grid().logPrior(exam.subject.age)) {
-    const Factors& factors = engine.factors();
-    values_.resize(factors.size());
-    std::vector<double> evidence(logWeight_.size(), 0.0);
-    std::vector<double> logs;
-    for (std::size_t g = 0; g < factors.size(); ++g) {
-        bool any = false;
-        for (std::size_t slot = 0; slot < factors[g]->slots().size(); ++slot) {
-            values_[g].push_back(factors[g]->read(slot, exam));
-            any = any || values_[g].back() != kUnread;
-        }
-        if (!any) continue;
-        readFactors_.push_back(g);
-        logs = classProbabilities(g, values_[g]);
-        for (double& p : logs)
-            p = std::log(p);
-        const Classes& classes = engine.classes(g);
-        const Space& space = engine.space(g);
-        engine.forHypotheses(
-            [&](std::size_t index, const Hypothesis& h) { evidence[index] += logs[classes.of[space.state(h)]]; });
-    }
-    const double temper = engine.model().temper;
-    for (std::size_t i = 0; i < logWeight_.size(); ++i)
-        logWeight_[i] += temper * evidence[i];
-    normalize();
+    : engine_(&engine), exam_(exam), setting_(engine.setting(exam)) {
+    weigh(logEvidence());
+    gather();
 }
 
 std::vector<double> Posterior::classProbabilities(std::size_t g, const std::vector<int>& values) const {
     return engine_->factors()[g]->probabilities(engine_->classes(g).features, values, setting_);
 }
 
-void Posterior::normalize() {
-    const double highest = *std::max_element(logWeight_.begin(), logWeight_.end());
-    weight_.resize(logWeight_.size());
-    for (std::size_t i = 0; i < weight_.size(); ++i)
-        weight_[i] = std::exp(logWeight_[i] - highest);
-    siteSides_ = sumBySite(weight_);
-    double sum = 0;
-    // Mirror images are added in pairs, so that a mirrored exam gives the mirrored answer to the last bit.
-    const auto& sides = engine_->grid().siteSides();
-    for (std::size_t i = 0; i < sides.size(); ++i) {
-        if (sides[i].side == Side::left && i + 1 < sides.size() && sides[i + 1].side == Side::right) {
-            sum += siteSides_[i] + siteSides_[i + 1];
-            ++i;
-        } else {
-            sum += siteSides_[i];
+/// Log likelihood of what was read, kept apart by the hidden levels it depends on: most of it needs few of
+/// them.
+std::array<std::vector<double>, kSpaces> Posterior::logEvidence() {
+    const Factors& factors = engine_->factors();
+    std::array<std::vector<double>, kSpaces> evidence;
+    values_.resize(factors.size());
+    now_.resize(factors.size());
+    for (std::size_t g = 0; g < factors.size(); ++g) {
+        bool any = false;
+        for (std::size_t slot = 0; slot < factors[g]->slots().size(); ++slot) {
+            values_[g].push_back(factors[g]->read(slot, exam_));
+            any = any || values_[g].back() != kUnread;
         }
+        if (!any) continue;
+        readFactors_.push_back(g);
+        now_[g] = classProbabilities(g, values_[g]);
+        std::vector<double> logs = now_[g];
+        for (double& p : logs)
+            p = std::log(p);
+        const std::size_t number = engine_->spaceOf(g);
+        evidence[number].resize(engine_->space(number).size(), 0.0);
+        const Classes& classes = engine_->classes(g);
+        for (std::size_t state = 0; state < classes.of.size(); ++state)
+            evidence[number][state] += logs[classes.of[state]];
     }
-    for (double& p : siteSides_)
-        p /= sum;
-    for (double& w : weight_)
-        w /= sum;
+    return evidence;
 }
 
-std::vector<double> Posterior::sumBySite(const std::vector<double>& weight) const {
+void Posterior::weigh(const std::array<std::vector<double>, kSpaces>& evidence) {
+    weight_ = engine_->grid().logPrior(exam_.subject.age);
+    const double temper = engine_->model().temper;
+    double highest = -std::numeric_limits<double>::infinity();
+    engine_->forHypotheses([&](std::size_t index, const Hypothesis& h) {
+        double& weight = weight_[index];
+        if (weight == -std::numeric_limits<double>::infinity()) return;
+        double sum = 0;
+        for (std::size_t number = 0; number < kSpaces; ++number)
+            if (!evidence[number].empty()) sum += evidence[number][engine_->space(number).state(h)];
+        weight += temper * sum;
+        highest = std::max(highest, weight);
+    });
+    for (double& weight : weight_)
+        weight = std::exp(weight - highest);
+    siteSides_ = sumBySite(weight_, engine_->space(kSpaces - 1).perBlock());
+    const double sum = total(siteSides_);
+    for (double& p : siteSides_)
+        p /= sum;
+    for (double& weight : weight_)
+        weight /= sum;
+}
+
+void Posterior::gather() {
+    for (std::size_t number = 0; number < kSpaces; ++number)
+        gathered_[number].assign(engine_->space(number).size(), 0.0);
+    engine_->forHypotheses([&](std::size_t index, const Hypothesis& h) {
+        if (weight_[index] <= 0) return;
+        for (std::size_t number = 0; number < kSpaces; ++number)
+            gathered_[number][engine_->space(number).state(h)] += weight_[index];
+    });
+}
+
+/// Mirror images are added in pairs, so that a mirrored exam gives the mirrored answer to the last bit.
+double Posterior::total(const std::vector<double>& siteSides) const {
+    const auto& sides = engine_->grid().siteSides();
+    double sum = 0;
+    for (std::size_t i = 0; i < sides.size(); ++i) {
+        if (sides[i].side == Side::left && i + 1 < sides.size() && sides[i + 1].side == Side::right) {
+            sum += siteSides[i] + siteSides[i + 1];
+            ++i;
+        } else {
+            sum += siteSides[i];
+        }
+    }
+    return sum;
+}
+
+std::vector<double> Posterior::sumBySite(const std::vector<double>& weight, std::size_t perBlock) const {
     const Grid& grid = engine_->grid();
     std::vector<double> out(grid.siteSides().size(), 0.0);
-    const std::size_t size = grid.motorLevels() * grid.sensoryLevels() * 2;
     double leading = 0;
     for (std::size_t b = 0; b < grid.blocks().size(); ++b) {
         double sum = 0;
-        for (std::size_t k = 0; k < size; ++k)
-            sum += weight[b * size + k];
+        for (std::size_t k = 0; k < perBlock; ++k)
+            sum += weight[b * perBlock + k];
         // The two asymmetries of a site are mirror images: add them to each other first.
         const Block& block = grid.blocks()[b];
-        if (block.asymmetry == 1) leading = sum;
-        else out[block.siteSide] += block.asymmetry == 2 ? leading + sum : sum;
+        if (block.asymmetry == 1)
+            leading = sum;
+        else
+            out[block.siteSide] += block.asymmetry == 2 ? leading + sum : sum;
     }
     return out;
 }
@@ -183,77 +222,52 @@ std::vector<double> Posterior::without(const FindingKey& key) const {
     }
     const Engine::Place* place = engine_->place(key);
     if (place == nullptr) return siteSides_;
-    std::vector<int> fewer = values_[place->factor];
+    const std::size_t g = place->factor;
+    std::vector<int> fewer = values_[g];
     fewer[place->slot] = kUnread;
-    const std::vector<double> with = classProbabilities(place->factor, values_[place->factor]);
-    std::vector<double> ratio = classProbabilities(place->factor, fewer);
+    std::vector<double> ratio = classProbabilities(g, fewer);
+    const double temper = engine_->model().temper;
     for (std::size_t c = 0; c < ratio.size(); ++c)
-        ratio[c] = std::pow(ratio[c] / with[c], engine_->model().temper);
-    const Classes& classes = engine_->classes(place->factor);
-    const Space& space = engine_->space(place->factor);
-    const auto& blocks = engine_->grid().blocks();
-    std::vector<double> out(siteSides_.size(), 0.0);
-    engine_->forHypotheses([&](std::size_t index, const Hypothesis& h) {
-        out[blocks[h.block].siteSide] += weight_[index] * ratio[classes.of[space.state(h)]];
-    });
-    double sum = 0;
-    for (const double p : out)
-        sum += p;
+        ratio[c] = std::pow(ratio[c] / now_[g][c], temper);
+    std::vector<double> weight = gathered_[engine_->spaceOf(g)];
+    const Classes& classes = engine_->classes(g);
+    for (std::size_t state = 0; state < weight.size(); ++state)
+        weight[state] *= ratio[classes.of[state]];
+    std::vector<double> out = sumBySite(weight, engine_->space(engine_->spaceOf(g)).perBlock());
+    const double sum = total(out);
     for (double& p : out)
         p /= sum;
     return out;
 }
 
-std::vector<std::vector<double>> Posterior::jointWith(std::size_t factor, std::size_t slot) const {
-    const Factor& asked = *engine_->factors()[factor];
-    const Classes& classes = engine_->classes(factor);
-    const Space& space = engine_->space(factor);
-    const std::size_t values = asked.slots()[slot].values;
-    const std::vector<double> now = classProbabilities(factor, values_[factor]);
-    std::vector<std::vector<double>> chance(values);
-    for (std::size_t v = 0; v < values; ++v) {
-        std::vector<int> more = values_[factor];
-        more[slot] = static_cast<int>(v);
-        chance[v] = classProbabilities(factor, more);
-        for (std::size_t c = 0; c < now.size(); ++c)
-            chance[v][c] /= now[c];
+std::vector<std::vector<double>> Posterior::jointWith(std::size_t g, std::size_t slot) const {
+    const Factor& asked = *engine_->factors()[g];
+    const Classes& classes = engine_->classes(g);
+    std::vector<std::vector<double>> chance =
+        asked.slotProbabilities(classes.features, values_[g], slot, setting_);
+    if (!now_[g].empty())
+        for (std::vector<double>& byClass : chance)
+            for (std::size_t c = 0; c < byClass.size(); ++c)
+                byClass[c] /= now_[g][c];
+    const std::size_t number = engine_->spaceOf(g);
+    const std::vector<double>& gathered = gathered_[number];
+    std::vector<double> weight(gathered.size());
+    std::vector<std::vector<double>> joint;
+    for (const std::vector<double>& byClass : chance) {
+        for (std::size_t state = 0; state < weight.size(); ++state)
+            weight[state] = gathered[state] * byClass[classes.of[state]];
+        joint.push_back(sumBySite(weight, engine_->space(number).perBlock()));
     }
-    // First gather the weight of each class within each site-side, then spread it over the values.
-    const auto& blocks = engine_->grid().blocks();
-    std::vector<std::vector<double>> joint(values, std::vector<double>(siteSides_.size(), 0.0));
-    std::vector<double> gathered(classes.features.size(), 0.0);
-    std::vector<std::uint16_t> touched;
-    std::size_t current = 0;
-    const auto flush = [&] {
-        for (const std::uint16_t c : touched) {
-            for (std::size_t v = 0; v < values; ++v)
-                joint[v][current] += gathered[c] * chance[v][c];
-            gathered[c] = 0;
-        }
-        touched.clear();
-    };
-    engine_->forHypotheses([&](std::size_t index, const Hypothesis& h) {
-        const std::size_t siteSide = blocks[h.block].siteSide;
-        if (siteSide != current) {
-            flush();
-            current = siteSide;
-        }
-        if (weight_[index] <= 0) return;
-        const std::uint16_t c = classes.of[space.state(h)];
-        if (gathered[c] == 0) touched.push_back(c);
-        gathered[c] += weight_[index];
-    });
-    flush();
     return joint;
 }
 
 Hypothesis Posterior::best(std::size_t siteSide) const {
     Hypothesis best;
-    double highest = -std::numeric_limits<double>::infinity();
+    double highest = -1;
     const auto& blocks = engine_->grid().blocks();
     engine_->forHypotheses([&](std::size_t index, const Hypothesis& h) {
-        if (blocks[h.block].siteSide == siteSide && logWeight_[index] > highest) {
-            highest = logWeight_[index];
+        if (blocks[h.block].siteSide == siteSide && weight_[index] > highest) {
+            highest = weight_[index];
             best = h;
         }
     });

@@ -13,22 +13,29 @@ struct Classes {
     std::vector<std::vector<double>> features; ///< by class
 };
 
-/// Numbers the states of the part of the grid a factor depends on (block and some hidden levels).
+/// Numbers the states of the part of the grid that depends on some hidden levels besides the block: motor,
+/// sensory, irritability, the last one fastest.
 class Space {
 public:
     Space() = default;
     Space(const Grid& grid, Depends depends);
-    [[nodiscard]] std::size_t size() const { return size_; }
-    [[nodiscard]] std::size_t state(const Hypothesis& h) const {
-        return ((h.block * motor_ + h.motor * motorUse_) * sensory_ + h.sensory * sensoryUse_) * irritable_ +
+    [[nodiscard]] std::size_t size() const { return blocks_ * perBlock_; }
+    [[nodiscard]] std::size_t perBlock() const { return perBlock_; }
+    [[nodiscard]] std::size_t state(const Hypothesis& h) const { return h.block * perBlock_ + within(h); }
+    /// The state within its block.
+    [[nodiscard]] std::size_t within(const Hypothesis& h) const {
+        return (h.motor * motorUse_ * sensory_ + h.sensory * sensoryUse_) * irritable_ +
                h.irritable * irritableUse_;
     }
 
 private:
-    std::size_t motor_ = 1, sensory_ = 1, irritable_ = 1;
+    std::size_t sensory_ = 1, irritable_ = 1;
     std::size_t motorUse_ = 0, sensoryUse_ = 0, irritableUse_ = 0;
-    std::size_t size_ = 0;
+    std::size_t perBlock_ = 1, blocks_ = 0;
 };
+
+/// There are eight spaces: one for each set of hidden levels.
+constexpr std::size_t kSpaces = 8;
 
 /// Everything that is fixed for one loaded model: grid, factors, their classes, and where each item is read.
 class Engine {
@@ -46,7 +53,12 @@ public:
     [[nodiscard]] const Grid& grid() const { return grid_; }
     [[nodiscard]] const Factors& factors() const { return factors_; }
     [[nodiscard]] const Classes& classes(std::size_t factor) const { return classes_[factor]; }
-    [[nodiscard]] const Space& space(std::size_t factor) const { return spaces_[factor]; }
+    /// Number of the space a factor lives in.
+    [[nodiscard]] std::size_t spaceOf(std::size_t factor) const { return spaceOf_[factor]; }
+    [[nodiscard]] const Space& space(std::size_t number) const { return spaces_[number]; }
+    [[nodiscard]] const std::vector<double>& features(std::size_t factor, const Hypothesis& h) const {
+        return classes_[factor].features[classes_[factor].of[spaces_[spaceOf_[factor]].state(h)]];
+    }
     /// Where a finding is read; null when the model does not use it.
     [[nodiscard]] const Place* place(const FindingKey& key) const;
     [[nodiscard]] Setting setting(const Exam& exam) const;
@@ -70,7 +82,8 @@ private:
     Grid grid_;
     Factors factors_;
     std::vector<Classes> classes_;
-    std::vector<Space> spaces_;
+    std::array<Space, kSpaces> spaces_;
+    std::vector<std::size_t> spaceOf_;
     std::map<FindingKey, Place> places_;
 };
 
@@ -93,17 +106,24 @@ public:
     [[nodiscard]] Hypothesis best(std::size_t siteSide) const;
 
 private:
-    [[nodiscard]] std::vector<double> classProbabilities(std::size_t factor, const std::vector<int>& values) const;
-    void normalize();
-    [[nodiscard]] std::vector<double> sumBySite(const std::vector<double>& weight) const;
+    [[nodiscard]] std::vector<double> classProbabilities(std::size_t factor,
+                                                         const std::vector<int>& values) const;
+    [[nodiscard]] std::array<std::vector<double>, kSpaces> logEvidence();
+    void weigh(const std::array<std::vector<double>, kSpaces>& evidence);
+    void gather();
+    [[nodiscard]] std::vector<double> sumBySite(const std::vector<double>& weight,
+                                                std::size_t perBlock) const;
+    [[nodiscard]] double total(const std::vector<double>& siteSides) const;
 
     const Engine* engine_;
     Exam exam_;
     Setting setting_;
     std::vector<std::vector<int>> values_;
     std::vector<std::size_t> readFactors_;
-    std::vector<double> logWeight_;
+    std::vector<std::vector<double>>
+        now_;                    ///< by factor: class probabilities of what was read; empty if unread
     std::vector<double> weight_; ///< posterior of each hypothesis
+    std::array<std::vector<double>, kSpaces> gathered_; ///< the same summed over what a space leaves out
     std::vector<double> siteSides_;
 };
 
