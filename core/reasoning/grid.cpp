@@ -29,6 +29,7 @@ double totalWeight(const SiteModel& site) {
 
 Grid::Grid(const Model& model) : model_(&model) {
     makeBlocks();
+    findHits();
     workOutLosses();
 }
 
@@ -38,25 +39,28 @@ void Grid::makeBlocks() {
     for (const SiteModel& site : model_->sites)
         for (const auto& [side, weight] : site.sides)
             sum += tempered(weight);
+    std::size_t firstVariant = 0;
     for (std::size_t s = 0; s < model_->sites.size(); ++s) {
         const SiteModel& site = model_->sites[s];
         const double variants = totalWeight(site);
         for (const auto& [side, raw] : site.sides) {
             const double weight = tempered(raw);
             siteSides_.push_back({s, side, weight / sum});
-            for (const Variant& variant : site.variants) {
+            for (std::size_t v = 0; v < site.variants.size(); ++v) {
+                const Variant& variant = site.variants[v];
                 const int last = side == Side::both && site.equal < 1 ? 2 : 0;
                 for (int asymmetry = 0; asymmetry <= last; ++asymmetry) {
                     const double share = side != Side::both ? 1
                                          : asymmetry == 0   ? site.equal
                                                             : (1 - site.equal) / 2;
                     if (share <= 0 || variant.weight <= 0) continue;
-                    blocks_.push_back({siteSides_.size() - 1, s, side, &variant,
+                    blocks_.push_back({siteSides_.size() - 1, s, side, &variant, firstVariant + v,
                                        scaleOf(side, asymmetry, site.minor), asymmetry,
                                        weight / sum * variant.weight / variants * share});
                 }
             }
         }
+        firstVariant += site.variants.size();
     }
 }
 
@@ -120,7 +124,7 @@ Grid::Parts Grid::regionParts(std::size_t b, std::size_t side, std::size_t targe
     const Block& block = blocks_[b];
     const Target& region = model_->anatomy.targets()[target];
     Parts parts;
-    parts.fibre = fibre(hits(block, region), block.scale[side] * severity);
+    parts.fibre = fibre(hits(block, target), block.scale[side] * severity);
     parts.length = length(block, side, region, severity);
     const auto trunk = model_->umnTrunk.find(region.name);
     const double weight = model_->umnSensoryWeight * (trunk == model_->umnTrunk.end() ? 1 : trunk->second);
@@ -146,7 +150,7 @@ void Grid::workOutLosses() {
             for (std::size_t t = 0; t < targets.size(); ++t) {
                 const Target& target = targets[t];
                 const std::size_t at = (b * 2 + side) * targets.size() + t;
-                const Hits lesions = hits(block, target);
+                const Hits& lesions = hits(block, t);
                 const double k = block.scale[side];
                 if (target.kind == TargetKind::movement) {
                     for (std::size_t m = 0; m < motorLevels(); ++m) {
