@@ -39,7 +39,7 @@ public:
                 state[side] = sides_[arc].index(
                     grid_.reflexLoss(h.block, side, arcs_[arc].target, h.motor, h.sensory),
                     model_.reflex.umnGain * arcs_[arc].umnWeight * block.variant->umn * block.scale[side] *
-                        (0.5 + 0.5 * m) * (1 - block.variant->areflexia));
+                        (0.5 + 0.5 * m) * (1 - block.variant->areflexia) * block.variant->umnReflex);
             out.push_back(pairs_[arc].index(state[0], state[1]));
         }
     }

@@ -122,14 +122,16 @@ public:
     }
 
     void features(const Hypothesis& h, std::vector<double>& out) override {
-        const double loss = grid_.fullRegionLoss(h.block, side_, target_);
+        const double severity = model_.sensoryLevels[h.sensory];
+        const double felt = grid_.regionParts(h.block, side_, target_, severity).felt;
+        const double loss = 1 - (1 - grid_.fullRegionLoss(h.block, side_, target_)) * (1 - felt);
         const DrawnModel& drawn = model_.drawn;
         double marked = base_ + (drawn.markMax - base_) * drawn.blur(loss) * drawn.visible;
         if (h.irritable == 1 && irritableLesion(h.block)) marked = std::max(marked, gain_);
         if (grid_.blocks()[h.block].scale[side_] > 0)
             marked = std::max(marked, siteGain_[grid_.blocks()[h.block].site]);
         out.push_back(marked);
-        out.push_back(model_.sensoryLevels[h.sensory] > 0 ? loss : 0);
+        out.push_back(severity > 0 ? loss : 0);
     }
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,

@@ -130,7 +130,8 @@ Grid::Parts Grid::regionParts(std::size_t b, std::size_t side, std::size_t targe
     const double weight = model_->umnSensoryWeight * (trunk == model_->umnTrunk.end() ? 1 : trunk->second);
     const double scale = std::max(block.scale[side], block.variant->umnOtherSide * block.scale[1 - side]);
     parts.deep = block.variant->umn * scale * severity;
-    parts.umn = parts.deep * weight * block.variant->umnSkin;
+    parts.felt = parts.deep * weight;
+    parts.umn = parts.felt * block.variant->umnSkin;
     return parts;
 }
 

@@ -72,6 +72,7 @@ public:
     struct Parts {
         double fibre = 0, umn = 0, length = 0;
         double deep = 0; ///< the upper motor neuron part that deep sensation shows
+        double felt = 0; ///< the upper motor neuron part that the patient feels as numbness
     };
     [[nodiscard]] Parts regionParts(std::size_t block, std::size_t side, std::size_t target,
                                     double severity) const;

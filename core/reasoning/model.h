@@ -47,6 +47,7 @@ struct Variant {
         0; ///< added to the reflex severity; with umn: the share of reflexes lost in the early, flaccid phase
     double umnSkin =
         1; ///< share of the umn sensory loss that touch and pin show; deep sensation shows all of it
+    double umnReflex = 1;    ///< share of the umn gain of reflexes that shows
     double umnOtherSide = 0; ///< sensory factor on the side that the umn lesion leaves strong (half cord)
 };
 
@@ -254,7 +255,6 @@ struct Model {
     double fitsAbove = 0, partlyAbove = 0;
     double supportStrong = 0.8, supportModerate = 0.5, supportWeak = 0.25;
     std::map<std::string, double> stepCost, groupCost, itemCost;
-    double temper = 1; ///< exponent on the likelihood: findings of one exam are not fully independent
     double priorExponent =
         1; ///< exponent on the site priors: below 1 for a referral mix richer in rare sites
 

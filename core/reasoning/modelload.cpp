@@ -148,6 +148,7 @@ private:
         if (const auto length = node.find("length")) variant.length = length->number();
         if (const auto areflexia = node.find("areflexia")) variant.areflexia = areflexia->number();
         if (const auto skin = node.find("umn_skin")) variant.umnSkin = skin->number();
+        if (const auto reflex = node.find("umn_reflex")) variant.umnReflex = reflex->number();
         if (const auto other = node.find("umn_other_side")) variant.umnOtherSide = other->number();
         return variant;
     }

@@ -295,7 +295,6 @@ private:
         model_.supportStrong = support.at("strong").number();
         model_.supportModerate = support.at("moderate").number();
         model_.supportWeak = support.at("weak").number();
-        model_.temper = root_.at("temper").at("value").number();
         model_.priorExponent = root_.at("prior_exponent").at("value").number();
         for (const auto& [name, node] : root_.at("cost").members()) {
             if (name == "source") continue;

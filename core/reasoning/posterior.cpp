@@ -150,7 +150,6 @@ std::array<std::vector<double>, kSpaces> Posterior::logEvidence() {
 
 void Posterior::weigh(const std::array<std::vector<double>, kSpaces>& evidence) {
     weight_ = engine_->grid().logPrior(exam_.subject.age);
-    const double temper = engine_->model().temper;
     double highest = -std::numeric_limits<double>::infinity();
     engine_->forHypotheses([&](std::size_t index, const Hypothesis& h) {
         double& weight = weight_[index];
@@ -158,7 +157,7 @@ void Posterior::weigh(const std::array<std::vector<double>, kSpaces>& evidence) 
         double sum = 0;
         for (std::size_t number = 0; number < kSpaces; ++number)
             if (!evidence[number].empty()) sum += evidence[number][engine_->space(number).state(h)];
-        weight += temper * sum;
+        weight += sum;
         highest = std::max(highest, weight);
     });
     for (double& weight : weight_)
@@ -226,9 +225,8 @@ std::vector<double> Posterior::without(const FindingKey& key) const {
     std::vector<int> fewer = values_[g];
     fewer[place->slot] = kUnread;
     std::vector<double> ratio = classProbabilities(g, fewer);
-    const double temper = engine_->model().temper;
     for (std::size_t c = 0; c < ratio.size(); ++c)
-        ratio[c] = std::pow(ratio[c] / now_[g][c], temper);
+        ratio[c] /= now_[g][c];
     std::vector<double> weight = gathered_[engine_->spaceOf(g)];
     const Classes& classes = engine_->classes(g);
     for (std::size_t state = 0; state < weight.size(); ++state)

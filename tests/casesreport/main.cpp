@@ -1,5 +1,7 @@
-// cases_report [--verbose] [--calibration] [--floors FILE] [NAME=FOLDER...]
+// cases_report [--verbose] [--calibration] [--table] [--floors FILE] [--knowledge FOLDER] [NAME=FOLDER...]
 // Runs published cases through the engine and says how they came out; with --floors, fails below them.
+// --table prints rank and probability of the true site of every localizable case, for fitting;
+// --knowledge tries other knowledge files.
 #include "base/json.h"
 #include "casesreport/score.h"
 
@@ -19,6 +21,8 @@ struct Options {
     bool verbose = false;
     bool calibration = false;
     std::string floors;
+    std::string knowledge = RHIZOGRAPH_RESOURCES "/knowledge";
+    bool table = false;
     std::vector<std::pair<std::string, std::string>> sets; ///< name and folder
 };
 
@@ -32,6 +36,10 @@ Options readOptions(int argc, char* argv[]) {
             options.calibration = true;
         else if (word == "--floors" && i + 1 < argc)
             options.floors = argv[++i];
+        else if (word == "--knowledge" && i + 1 < argc)
+            options.knowledge = argv[++i];
+        else if (word == "--table")
+            options.table = true;
         else if (word.rfind("--", 0) == 0)
             throw std::runtime_error("unknown option " + word);
         else if (const auto equals = word.find('='); equals != std::string::npos)
@@ -79,7 +87,7 @@ bool holdsFloors(const std::string& file, const std::string& set, const Summary&
 }
 
 int report(const Options& options) {
-    const auto knowledge = Knowledge::load(RHIZOGRAPH_RESOURCES "/knowledge");
+    const auto knowledge = Knowledge::load(options.knowledge);
     if (!knowledge) throw std::runtime_error(knowledge.problems().front().text());
     bool holds = true;
     std::string last;
@@ -87,7 +95,12 @@ int report(const Options& options) {
         const std::vector<Case> cases = readCases(folder, knowledge->catalogue());
         std::vector<CaseScore> scores;
         for (const Case& given : cases)
-            scores.push_back(score(given, *knowledge));
+            scores.push_back(options.table ? localizationScore(given, *knowledge) : score(given, *knowledge));
+        if (options.table) {
+            for (const CaseScore& one : scores)
+                if (one.given->localizable) fmt::print("{}", row(one));
+            continue;
+        }
         fmt::print("== {}: {} cases{}\n", name, cases.size(), options.verbose ? "" : ", misses:");
         for (const CaseScore& one : scores)
             if (options.verbose || (one.given->localizable && one.rank != 1) || !one.redMissed.empty() ||

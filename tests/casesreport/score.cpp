@@ -56,7 +56,7 @@ std::string named(const Ranked& answer) {
 
 } // namespace
 
-CaseScore score(const Case& given, const Knowledge& knowledge) {
+CaseScore localizationScore(const Case& given, const Knowledge& knowledge) {
     CaseScore out;
     out.given = &given;
     out.ranking = ranking(given.exam, knowledge);
@@ -66,8 +66,17 @@ CaseScore score(const Case& given, const Knowledge& knowledge) {
         if (out.rank == 0) out.rank = i + 1;
     }
     out.sideRight = given.side && out.ranking.front().side == *given.side;
+    return out;
+}
+
+CaseScore score(const Case& given, const Knowledge& knowledge) {
+    CaseScore out = localizationScore(given, knowledge);
     scoreAlarms(assess(given.exam, knowledge), out);
     return out;
+}
+
+std::string row(const CaseScore& score) {
+    return fmt::format("{}\t{}\t{:.9f}\n", score.given->id, score.rank, score.truthProbability);
 }
 
 Summary summarize(const std::vector<CaseScore>& scores) {

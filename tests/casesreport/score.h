@@ -45,6 +45,8 @@ struct Summary {
     int screensRaised = 0;
 };
 
+/// Localization alone, without red signs and screens.
+[[nodiscard]] CaseScore localizationScore(const Case& given, const Knowledge& knowledge);
 [[nodiscard]] CaseScore score(const Case& given, const Knowledge& knowledge);
 [[nodiscard]] Summary summarize(const std::vector<CaseScore>& scores);
 
@@ -52,6 +54,8 @@ struct Summary {
 [[nodiscard]] std::string line(const Summary& summary);
 /// One line for a case: what was expected, what came first, what was missed.
 [[nodiscard]] std::string line(const CaseScore& score);
+/// "id<tab>rank<tab>probability of the true site".
+[[nodiscard]] std::string row(const CaseScore& score);
 /// Stated probability of the first answer, in bins, against the share that was right.
 [[nodiscard]] std::string calibration(const std::vector<CaseScore>& scores);
 
