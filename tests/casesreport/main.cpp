@@ -1,9 +1,12 @@
-// cases_report [--verbose] [--calibration] [--table] [--floors FILE] [--knowledge FOLDER] [NAME=FOLDER...]
-// Runs published cases through the engine and says how they came out; with --floors, fails below them.
+// cases_report [--verbose] [--calibration] [--curve] [--table] [--floors FILE] [--knowledge FOLDER]
+// [NAME=FOLDER...] Runs published cases through the engine and says how they came out; with --floors, fails
+// below them.
 // --table prints rank and probability of the true site of every localizable case, for fitting;
 // --knowledge tries other knowledge files.
 #include "base/json.h"
+#include "casesreport/curve.h"
 #include "casesreport/score.h"
+#include "casesreport/vote.h"
 
 #include <cmath>
 #include <cstdio>
@@ -23,6 +26,7 @@ struct Options {
     std::string floors;
     std::string knowledge = RHIZOGRAPH_RESOURCES "/knowledge";
     bool table = false;
+    bool curve = false;
     std::vector<std::pair<std::string, std::string>> sets; ///< name and folder
 };
 
@@ -38,6 +42,8 @@ Options readOptions(int argc, char* argv[]) {
             options.floors = argv[++i];
         else if (word == "--knowledge" && i + 1 < argc)
             options.knowledge = argv[++i];
+        else if (word == "--curve")
+            options.curve = true;
         else if (word == "--table")
             options.table = true;
         else if (word.rfind("--", 0) == 0)
@@ -86,6 +92,19 @@ bool holdsFloors(const std::string& file, const std::string& set, const Summary&
     return holds;
 }
 
+/// How the baseline does on the same cases.
+std::string voteLine(const std::vector<CaseScore>& scores, const TextbookVote& vote) {
+    int first = 0, three = 0, localizable = 0;
+    for (const CaseScore& score : scores) {
+        if (!score.given->localizable) continue;
+        const std::size_t rank = vote.rankOfTruth(*score.given);
+        ++localizable;
+        first += rank == 1;
+        three += rank >= 1 && rank <= 3;
+    }
+    return fmt::format("textbook vote: first {}/{} three {}/{}", first, localizable, three, localizable);
+}
+
 int report(const Options& options) {
     const auto knowledge = Knowledge::load(options.knowledge);
     if (!knowledge) throw std::runtime_error(knowledge.problems().front().text());
@@ -107,6 +126,9 @@ int report(const Options& options) {
                 !one.falseAlarms.empty() || !one.screensMissed.empty())
                 fmt::print("{}\n", line(one));
         if (options.calibration) fmt::print("{}", calibration(scores));
+        if (options.curve) fmt::print("{}", curve(reveal(cases, *knowledge)));
+        fmt::print("{}\n", voteLine(scores, TextbookVote{RHIZOGRAPH_TEST_DATA "/casesreport/vote.json",
+                                                         knowledge->catalogue()}));
         const Summary summary = summarize(scores);
         if (!options.floors.empty()) holds = holdsFloors(options.floors, name, summary) && holds;
         last += (last.empty() ? "" : " | ") + name + ": " + line(summary);

@@ -15,12 +15,6 @@ namespace {
 constexpr double leastProbability = 1e-6;
 constexpr double sureFrom = 0.8;
 
-bool accepted(const Case& given, const Ranked& answer) {
-    const bool site =
-        std::find(given.sites.begin(), given.sites.end(), answer.site.text()) != given.sites.end();
-    return site && (!given.side || answer.side == Side::none || answer.side == *given.side);
-}
-
 std::vector<Ranked> ranking(const Exam& exam, const Knowledge& knowledge) {
     std::vector<Ranked> out;
     for (const auto& entry : knowledge.localizer().posterior(exam))
@@ -55,6 +49,12 @@ std::string named(const Ranked& answer) {
 }
 
 } // namespace
+
+bool accepted(const Case& given, const Ranked& answer) {
+    const bool site =
+        std::find(given.sites.begin(), given.sites.end(), answer.site.text()) != given.sites.end();
+    return site && (!given.side || answer.side == Side::none || answer.side == *given.side);
+}
 
 CaseScore localizationScore(const Case& given, const Knowledge& knowledge) {
     CaseScore out;

@@ -15,6 +15,9 @@ struct Ranked {
     double probability = 0;
 };
 
+/// Whether an answer names an accepted site on the true side.
+[[nodiscard]] bool accepted(const Case& given, const Ranked& answer);
+
 /// How one case came out.
 struct CaseScore {
     const Case* given = nullptr;
