@@ -8,8 +8,8 @@
 namespace rhizograph::casesreport {
 namespace {
 
-constexpr double unexplained = 0.7;     ///< taken for an abnormal sign that the site does not explain
-constexpr double expectedMissing = 0.5; ///< share of the weight taken for an expected sign that is normal
+constexpr double unexplained = 0.5;     ///< taken for an abnormal sign that the site does not explain
+constexpr double expectedMissing = 0.2; ///< share of the weight taken for an expected sign that is normal
 
 /// touch, pin and drawing of a region are one textbook entry.
 std::string entryOf(const ItemId& item) {
