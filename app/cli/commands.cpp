@@ -12,10 +12,13 @@ std::string helpText() {
     for (const Command& command : commands())
         out += fmt::format("  rhizo {}\n      {}\n",
                            command.name + (command.usage.empty() ? "" : " " + command.usage), command.about);
-    return out + "  rhizo --help\n  rhizo --version\n\n"
-                 "Exit code 0: done; 1: the machine failed (disk, installation); 2: the input was refused.\n"
-                 "RHIZOGRAPH_RESOURCES names the folder that holds knowledge/ where it is not "
-                 "../share/rhizograph.\n";
+    return out +
+           "  rhizo --help\n  rhizo --version\n\n"
+           "Exit code 0: done; 1: the machine failed (disk, installation); 2: the input was refused.\n"
+           "Passphrases come from --passphrase-file FILE, --passphrase-fd N or the terminal, never from the "
+           "command line\n(the first one of a new user: --new-passphrase-file, --new-passphrase-fd).\n"
+           "RHIZOGRAPH_RESOURCES names the folder that holds knowledge/ where it is not "
+           "../share/rhizograph.\n";
 }
 
 Reply usageError(const std::string& reason) {
@@ -48,6 +51,28 @@ const std::vector<Command>& commands() {
          "Make a new clinic of invented patients to look around in",
          {0, {"--database"}},
          runDemo},
+        {"backup",
+         "--database FILE --user NAME [--keep DAYS] BACKUP",
+         "Write an encrypted backup and read it back; with --keep, today's into the folder BACKUP",
+         {1, {"--database", "--user", "--passphrase-file", "--passphrase-fd", "--keep"}},
+         runBackup},
+        {"restore",
+         "BACKUP --database FILE --user NAME [--damage accept]",
+         "Check a backup and put it in the place of the clinic, which is kept aside",
+         {1, {"--database", "--user", "--passphrase-file", "--passphrase-fd", "--damage"}},
+         runRestore},
+        {"verify",
+         "--database FILE --user NAME",
+         "Recompute every chained hash of a clinic; name each visit that was changed",
+         {0, {"--database", "--user", "--passphrase-file", "--passphrase-fd"}},
+         runVerify},
+        {"users",
+         "--database FILE [--user NAME (--add NAME --role ROLE | --close NAME | --reopen NAME)]",
+         "List who may sign in to a clinic, or change it as an administrator",
+         {0,
+          {"--database", "--user", "--passphrase-file", "--passphrase-fd", "--add", "--role",
+           "--new-passphrase-file", "--new-passphrase-fd", "--close", "--reopen"}},
+         runUsers},
         {"check",
          "FILE",
          "Say whether an exam file is valid; every problem with its place",

@@ -27,6 +27,10 @@ struct Command {
 Reply runAssess(const Arguments& arguments);
 Reply runExplain(const Arguments& arguments);
 Reply runKnowledge(const Arguments& arguments);
+Reply runBackup(const Arguments& arguments);
+Reply runRestore(const Arguments& arguments);
+Reply runVerify(const Arguments& arguments);
+Reply runUsers(const Arguments& arguments);
 Reply runCheck(const Arguments& arguments);
 Reply runSummary(const Arguments& arguments);
 Reply runDemo(const Arguments& arguments);

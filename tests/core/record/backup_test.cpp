@@ -96,9 +96,11 @@ TEST_F(ABackup, IsOfOneMomentWhileOthersGoOnTapping) {
     std::atomic<bool> stop = false;
     std::atomic<int> tapped = 0;
     std::thread tapping{[&] {
-        while (!stop)
+        while (!stop) {
             if (nurse->record(visit, {token("one", Side::left, "2"), token("two", Side::left, "2")}).ok())
                 ++tapped;
+            std::this_thread::sleep_for(std::chrono::milliseconds{1});
+        }
     }};
     int rounds = 0;
     for (; rounds < 12; ++rounds) {

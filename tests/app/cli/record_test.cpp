@@ -1,0 +1,237 @@
+#include "core/record/clinicfixture.h"
+#include "support/process.h"
+
+#include "record/sqlite.h"
+
+#include <array>
+#include <fcntl.h>
+#include <gmock/gmock.h>
+#include <pty.h>
+#include <sys/stat.h>
+#include <sys/wait.h>
+
+namespace rhizograph::testing {
+namespace {
+
+namespace fs = std::filesystem;
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+class RhizoOnAClinic : public Clinic {
+protected:
+    RhizoOnAClinic() {
+        visit = someVisit().id;
+        need(store->record(visit, {token("one", Side::left, "2")}));
+        need(store->sign(visit, "knowledge-7"));
+        store.reset();
+        secret = write("secret", std::string{passphrase} + "\nthis line is not part of it\n");
+    }
+
+    fs::path write(const std::string& name, const std::string& content, mode_t mode = 0600) {
+        const fs::path path = folder.path() / name;
+        std::ofstream(path) << content;
+        ::chmod(path.c_str(), mode);
+        return path;
+    }
+
+    ProcessResult rhizo(const std::vector<std::string>& words) {
+        std::vector<std::string> command{RHIZO_PROGRAM};
+        command.insert(command.end(), words.begin(), words.end());
+        return runProcess(command);
+    }
+    /// With the administrator's name and passphrase.
+    ProcessResult rhizoAsAda(std::vector<std::string> words) {
+        for (const std::string& word : {std::string{"--user"}, std::string{"Ada Thornfield"},
+                                        std::string{"--passphrase-file"}, secret.string()})
+            words.push_back(word);
+        return rhizo(words);
+    }
+
+    VisitId visit;
+    fs::path secret;
+    fs::path backup = folder.path() / "safe.rhzbackup";
+};
+
+TEST_F(RhizoOnAClinic, BacksUpAndRestoresAndVerifies) {
+    const ProcessResult made = rhizoAsAda({"backup", "--database", file.string(), backup.string()});
+    ASSERT_EQ(made.code, 0) << made.err;
+    EXPECT_THAT(made.out, HasSubstr("1 visits"));
+    const fs::path to = folder.path() / "again.rhz";
+    const ProcessResult restored = rhizoAsAda({"restore", backup.string(), "--database", to.string()});
+    ASSERT_EQ(restored.code, 0) << restored.err;
+    EXPECT_THAT(restored.out, HasSubstr("Clinic of the Nine Bridges"));
+    const ProcessResult verified = rhizoAsAda({"verify", "--database", to.string()});
+    EXPECT_EQ(verified.code, 0) << verified.err;
+    EXPECT_THAT(verified.out, HasSubstr("Sound: 1 visits, 2 events"));
+    const ProcessResult over = rhizoAsAda({"restore", backup.string(), "--database", to.string()});
+    EXPECT_EQ(over.code, 0) << over.err;
+    EXPECT_THAT(over.out, HasSubstr("is kept as"));
+}
+
+TEST_F(RhizoOnAClinic, KeepsSoManyDailyBackups) {
+    const fs::path daily = folder.path() / "daily";
+    const ProcessResult first =
+        rhizoAsAda({"backup", "--database", file.string(), "--keep", "3", daily.string()});
+    EXPECT_EQ(first.code, 0) << first.err;
+    const ProcessResult second =
+        rhizoAsAda({"backup", "--database", file.string(), "--keep", "3", daily.string()});
+    EXPECT_EQ(second.code, 0) << second.err;
+    EXPECT_THAT(second.out, HasSubstr("there already"));
+    EXPECT_EQ(rhizoAsAda({"backup", "--database", file.string(), "--keep", "0", daily.string()}).code, 2);
+    EXPECT_EQ(rhizoAsAda({"backup", "--database", file.string(), "--keep", "3 days", daily.string()}).code,
+              2);
+}
+
+TEST_F(RhizoOnAClinic, NamesTheVisitThatWasTamperedWith) {
+    sqlite::Database{file, 100}.script(
+        "drop trigger visit_event_is_append_only; update visit_event set at = '2001-01-01T00:00:00Z'");
+    const ProcessResult verified = rhizoAsAda({"verify", "--database", file.string()});
+    EXPECT_EQ(verified.code, 2);
+    EXPECT_EQ(verified.out, "");
+    EXPECT_THAT(verified.err, HasSubstr("visit " + visit.text() + ": Event 1 was changed"));
+    const ProcessResult made = rhizoAsAda({"backup", "--database", file.string(), backup.string()});
+    EXPECT_EQ(made.code, 0);
+    EXPECT_THAT(made.err, HasSubstr("warning"));
+    const std::string to = (folder.path() / "again.rhz").string();
+    EXPECT_EQ(rhizoAsAda({"restore", backup.string(), "--database", to}).code, 2);
+    EXPECT_EQ(rhizoAsAda({"restore", backup.string(), "--database", to, "--damage", "accept"}).code, 0);
+}
+
+TEST_F(RhizoOnAClinic, ListsAddsAndClosesUsers) {
+    const ProcessResult listed = rhizo({"users", "--database", file.string()});
+    EXPECT_EQ(listed.code, 0) << listed.err;
+    EXPECT_EQ(listed.out, "Ada Thornfield\tadministrator\tactive\n");
+    const fs::path first = write("first", "a nurse's own words\n");
+    const ProcessResult added = rhizoAsAda({"users", "--database", file.string(), "--add", "Nell Ashgrove",
+                                            "--role", "nurse", "--new-passphrase-file", first.string()});
+    EXPECT_EQ(added.code, 0) << added.err;
+    EXPECT_THAT(added.out, HasSubstr("Nell Ashgrove\tnurse\tactive"));
+    auto opened = need(openClinic(file, options));
+    const User nell = need(opened->users())[1];
+    EXPECT_TRUE(opened->signIn(nell.id, "a nurse's own words").ok());
+    const ProcessResult closed =
+        rhizoAsAda({"users", "--database", file.string(), "--close", "Nell Ashgrove"});
+    EXPECT_EQ(closed.code, 0) << closed.err;
+    EXPECT_THAT(closed.out, HasSubstr("Nell Ashgrove\tnurse\tnot active"));
+    EXPECT_FALSE(opened->searchPatients("")) << "whoever is signed in at that moment is out at once";
+    EXPECT_FALSE(opened->signIn(nell.id, "a nurse's own words"));
+    EXPECT_EQ(rhizoAsAda({"users", "--database", file.string(), "--close", "Ada Thornfield"}).code, 2)
+        << "the last administrator stays";
+}
+
+TEST_F(RhizoOnAClinic, RefusesWithAReasonAndExitCodeTwo) {
+    const std::string clinic = file.string();
+    const fs::path open = write("open", std::string{passphrase} + "\n", 0644);
+    const fs::path empty = write("empty", "\n");
+    const fs::path wrong = write("wrong", "not the right words\n");
+    const fs::path letter = write("letter", "Dear colleague, this is no clinic at all.\n");
+    const std::string ada = "Ada Thornfield";
+    const std::string to = (folder.path() / "again.rhz").string();
+    const std::vector<std::pair<std::vector<std::string>, const char*>> cases{
+        {{"verify", "--database", clinic, "--user", ada, "--passphrase-file", open.string()}, "other users"},
+        {{"verify", "--database", clinic, "--user", ada, "--passphrase-file", empty.string()},
+         "no passphrase"},
+        {{"verify", "--database", clinic, "--user", ada, "--passphrase-file", wrong.string()},
+         "passphrase is wrong"},
+        {{"verify", "--database", clinic, "--user", ada, "--passphrase-file", folder.path().string()},
+         "is not a file"},
+        {{"verify", "--database", clinic, "--user", ada, "--passphrase-file", "/no/such/file"},
+         "No such file"},
+        {{"verify", "--database", clinic, "--user", ada, "--passphrase-fd", "x"},
+         "no number of a file descriptor"},
+        {{"verify", "--database", clinic, "--user", ada, "--passphrase-fd", "77"}, "Bad file descriptor"},
+        {{"verify", "--database", clinic, "--user", ada, "--passphrase-fd", "0", "--passphrase-file", "x"},
+         "both"},
+        {{"verify", "--database", clinic, "--user", "Nobody", "--passphrase-file", secret.string()},
+         "no user named"},
+        {{"verify", "--database", clinic, "--passphrase-file", secret.string()}, "--user is missing"},
+        {{"verify", "--user", ada, "--passphrase-file", secret.string()}, "--database is missing"},
+        {{"verify", "--database", to, "--user", ada, "--passphrase-file", secret.string()},
+         "no such clinic file"},
+        {{"verify", "--database", letter.string(), "--user", ada, "--passphrase-file", secret.string()},
+         "not a clinic file"},
+        {{"verify", "--database", clinic, "--user", ada, "--passphrase", passphrase},
+         "unknown option --passphrase"},
+        {{"backup", "--database", clinic, "--user", ada, "--passphrase-file", secret.string(),
+          letter.string()},
+         "already a file"},
+        {{"backup", "--database", clinic, "--user", ada, "--passphrase-file", secret.string(),
+          "/no/such/folder/b"},
+         "no folder"},
+        {{"restore", letter.string(), "--database", to, "--user", ada, "--passphrase-file", secret.string()},
+         "not a backup"},
+        {{"restore", "/no/such/backup", "--database", to, "--user", ada, "--passphrase-file",
+          secret.string()},
+         "no file"},
+        {{"users", "--database", clinic, "--user", ada, "--passphrase-file", secret.string(), "--add", "X",
+          "--role", "chief"},
+         "none of nurse"},
+        {{"users", "--database", clinic, "--user", ada, "--passphrase-file", secret.string(), "--close", "X"},
+         "no user named"},
+        {{"users", "--database", clinic, "--close", "X", "--reopen", "Y"}, "at a time"},
+    };
+    for (const auto& [words, reason] : cases) {
+        const ProcessResult refused = rhizo(words);
+        EXPECT_EQ(refused.code, 2) << words[0] << ": " << refused.err;
+        EXPECT_EQ(refused.out, "");
+        EXPECT_THAT(refused.err, HasSubstr(reason));
+        EXPECT_THAT(refused.err, Not(HasSubstr(passphrase)));
+    }
+    EXPECT_FALSE(fs::exists(to));
+}
+
+TEST_F(RhizoOnAClinic, TakesThePassphraseFromADescriptor) {
+    const int descriptor = ::open(secret.c_str(), O_RDONLY);
+    const ProcessResult verified = rhizo({"verify", "--database", file.string(), "--user", "Ada Thornfield",
+                                          "--passphrase-fd", std::to_string(descriptor)});
+    ::close(descriptor);
+    EXPECT_EQ(verified.code, 0) << verified.err;
+}
+
+/// Runs rhizo at a terminal, types `typed` once it asks, and returns what the terminal showed.
+std::string atATerminal(const std::vector<std::string>& words, const std::string& typed, int& code) {
+    int terminal = -1;
+    const pid_t child = ::forkpty(&terminal, nullptr, nullptr, nullptr);
+    if (child == 0) {
+        std::vector<std::string> command{RHIZO_PROGRAM};
+        command.insert(command.end(), words.begin(), words.end());
+        std::vector<char*> arguments;
+        for (std::string& word : command)
+            arguments.push_back(word.data());
+        arguments.push_back(nullptr);
+        ::execv(RHIZO_PROGRAM, arguments.data());
+        ::_exit(127);
+    }
+    std::string shown;
+    bool answered = false;
+    std::array<char, 4096> part{};
+    for (ssize_t count = 0; (count = ::read(terminal, part.data(), part.size())) > 0;) {
+        shown.append(part.data(), static_cast<std::size_t>(count));
+        if (answered || shown.find(": ") == std::string::npos) continue;
+        answered = ::write(terminal, typed.data(), typed.size()) == static_cast<ssize_t>(typed.size());
+    }
+    int status = 0;
+    ::waitpid(child, &status, 0);
+    ::close(terminal);
+    code = WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+    return shown;
+}
+
+TEST_F(RhizoOnAClinic, AsksForThePassphraseWithoutShowingIt) {
+    const std::vector<std::string> words{"verify", "--database", file.string(), "--user", "Ada Thornfield"};
+    int code = -1;
+    // One letter too many, taken back.
+    std::string shown = atATerminal(words, std::string{passphrase} + "x\x7f\r", code);
+    EXPECT_EQ(code, 0) << shown;
+    EXPECT_THAT(shown, HasSubstr("Passphrase of Ada Thornfield: "));
+    EXPECT_THAT(shown, HasSubstr("Sound"));
+    EXPECT_THAT(shown, Not(HasSubstr("correct")));
+    EXPECT_THAT(shown, Not(HasSubstr("horse")));
+    shown = atATerminal(words, "corr\x03", code);
+    EXPECT_EQ(code, 2);
+    EXPECT_THAT(shown, HasSubstr("given up"));
+    EXPECT_THAT(shown, Not(HasSubstr("corr")));
+}
+
+} // namespace
+} // namespace rhizograph::testing
