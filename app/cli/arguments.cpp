@@ -21,9 +21,10 @@ public:
             else
                 readOption(word);
         }
-        if (arguments_.files.size() != syntax_.files)
-            fail(fmt::format("takes {} file{}, {} given", syntax_.files, syntax_.files == 1 ? "" : "s",
-                             arguments_.files.size()));
+        const std::size_t given = arguments_.files.size();
+        if (given < syntax_.files || given > syntax_.files + syntax_.more)
+            fail(fmt::format("takes {}{} file{}, {} given", syntax_.more > 0 ? "at least " : "",
+                             syntax_.files, syntax_.files == 1 ? "" : "s", given));
         if (!problems_.empty()) return problems_;
         return arguments_;
     }

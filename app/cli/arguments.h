@@ -11,8 +11,9 @@ namespace rhizograph::cli {
 
 /// What one command takes on its command line.
 struct Syntax {
-    std::size_t files = 0;            ///< how many plain arguments, exactly
+    std::size_t files = 0;            ///< how many plain arguments it needs
     std::vector<std::string> options; ///< options that take a value, e.g. "--previous"
+    std::size_t more = 0;             ///< how many further plain arguments may follow
 };
 
 /// A command line read by its syntax.

@@ -46,6 +46,12 @@ const std::vector<Command>& commands() {
          "Write the examination and impression for the chart",
          {1, {"--previous", "--format", "--output"}},
          runSummary},
+        {"compare",
+         "A [B C …] [--format text|json|csv] [--output PATH]",
+         "Compare right with left (one file), a visit with an earlier one (two), or the course (more), "
+         "oldest first",
+         {1, {"--format", "--output"}, 999},
+         runCompare},
         {"demo",
          "--database FILE",
          "Make a new clinic of invented patients to look around in",

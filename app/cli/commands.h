@@ -33,6 +33,7 @@ Reply runVerify(const Arguments& arguments);
 Reply runUsers(const Arguments& arguments);
 Reply runCheck(const Arguments& arguments);
 Reply runSummary(const Arguments& arguments);
+Reply runCompare(const Arguments& arguments);
 Reply runDemo(const Arguments& arguments);
 Reply runCatalogue(const Arguments& arguments);
 

@@ -161,7 +161,7 @@ private:
 } // namespace
 
 std::vector<NarrativeSection> impressionSections(const Wording& words, const Exam& exam,
-                                                 const Assessment& assessment, const Exam* /*previous*/) {
+                                                 const Assessment& assessment) {
     ImpressionWriter writer{words, exam, assessment};
     std::vector<NarrativeSection> out;
     for (NarrativeSection section : {writer.warnings(), writer.impression()})

@@ -7,9 +7,8 @@
 
 namespace rhizograph {
 
-/// Warning signs, impression, and what changed since `previous` where one is given.
+/// Warning signs and impression.
 [[nodiscard]] std::vector<NarrativeSection> impressionSections(const Wording& words, const Exam& exam,
-                                                               const Assessment& assessment,
-                                                               const Exam* previous);
+                                                               const Assessment& assessment);
 
 } // namespace rhizograph

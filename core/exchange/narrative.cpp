@@ -1,5 +1,6 @@
 #include "exchange/narrative.h"
 
+#include "exchange/comparison.h"
 #include "exchange/familywriter.h"
 #include "exchange/impressionwords.h"
 
@@ -97,8 +98,10 @@ Narrative narrate(const Exam& exam, const Assessment& assessment, const Knowledg
     const Wording words{knowledge, units};
     Narrative out;
     out.sections = ExamWriter{words, exam}.write();
-    for (NarrativeSection& section : impressionSections(words, exam, assessment, previous))
+    for (NarrativeSection& section : impressionSections(words, exam, assessment))
         out.sections.push_back(std::move(section));
+    if (previous != nullptr)
+        out.sections.push_back(comparisonSection(words, compareVisits(*previous, exam, knowledge)));
     out.cautions = words.word("cautions");
     return out;
 }

@@ -62,6 +62,7 @@ constexpr std::array kWords = {"side.left",
                                "change.none",
                                "changed_value",
                                "comparison_since",
+                               "not_examined",
                                "comparison_undated"};
 
 bool isPlace(std::string_view place) {

@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <iterator>
+#include <nlohmann/json.hpp>
 
 namespace rhizograph::cli {
 namespace {
@@ -79,6 +80,35 @@ TEST_F(RhizoFiles, ADemoClinicIsMadeOnceAndPrintsWhoMaySignIn) {
     EXPECT_THAT(again.err, HasSubstr("exists already"));
     EXPECT_EQ(fs::file_size(file), size);
     EXPECT_EQ(rhizo({"demo"}).code, 2);
+}
+
+TEST_F(RhizoFiles, ComparingTakesOneTwoOrMoreVisitsInThreeFormats) {
+    const std::string other = RHIZOGRAPH_TEST_DATA "/cases/textbook/none.json";
+    for (const auto& visits : {std::vector<std::string>{anExam}, {anExam, other}, {anExam, other, anExam}})
+        for (const char* format : {"text", "json", "csv"}) {
+            std::vector<std::string> words{"compare", "--format", format};
+            words.insert(words.end(), visits.begin(), visits.end());
+            const ProcessResult result = rhizo(words);
+            ASSERT_EQ(result.code, 0) << result.err;
+            EXPECT_THAT(result.out,
+                        HasSubstr(format == std::string{"text"} ? "great-toe extension"
+                                                                : "strength.great_toe_extension"));
+            if (format == std::string{"json"}) {
+                EXPECT_EQ(nlohmann::json::parse(result.out).at("format"), "rhizograph.comparison");
+            }
+        }
+    EXPECT_THAT(rhizo({"compare", anExam, other}).out,
+                HasSubstr("great-toe extension on the left 3/5 → 5/5"));
+}
+
+TEST_F(RhizoFiles, ComparingRefusesVisitsThatAreNotOldestFirst) {
+    const fs::path later = folder_ / "later.json";
+    std::ofstream{later}
+        << R"({"format": "rhizograph.exam", "version": 1, "visit": {"date": "2026-06-01"}, "findings": []})";
+    const ProcessResult result = rhizo({"compare", later.string(), anExam});
+    EXPECT_EQ(result.code, 2);
+    EXPECT_THAT(result.err, HasSubstr("oldest first"));
+    EXPECT_EQ(rhizo({"compare", anExam, "--format", "xml"}).code, 2);
 }
 
 } // namespace

@@ -168,5 +168,50 @@ TEST(NarrativeText, KeepsARemarkWithItsFinding) {
               "tendon repair).");
 }
 
+Exam findings(std::initializer_list<std::pair<FindingKey, Value>> list) {
+    Exam exam;
+    for (const auto& [key, value] : list)
+        exam.set(key, {value, false, {}});
+    return exam;
+}
+
+TEST(NarrativeComparison, SaysWhatGotWorseFirstAndNamesWhatWasLostFromSight) {
+    const FindingKey toe{ItemId{"strength.great_toe_extension"}, Side::left};
+    const FindingKey ankle{ItemId{"reflex.ankle"}, Side::left};
+    const FindingKey heel{ItemId{"gait.heel_walk"}, Side::left};
+    const FindingKey pain{ItemId{"pain.back"}, Side::none};
+    const FindingKey shin{ItemId{"touch.outer_shin"}, Side::left};
+    Exam before = findings({{toe, Value::token("4")},
+                            {ankle, Value::token("2")},
+                            {heel, Value::token("difficult")},
+                            {pain, Value::number(7)},
+                            {shin, Value::token("reduced")}});
+    before.date = "2026-01-05";
+    const Exam now = findings({{toe, Value::token("2")},
+                               {ankle, Value::token("0")},
+                               {pain, Value::number(4)},
+                               {shin, Value::token("normal")}});
+    const Narrative narrative = narrate(now, assess(now, knowledge(), &before), knowledge(), &before);
+    const NarrativeSection* section = sectionOf(narrative, "comparison");
+    ASSERT_NE(section, nullptr);
+    EXPECT_EQ(section->title, "Compared with the visit of 2026-01-05");
+    EXPECT_EQ(section->positives, "Worse: great-toe extension on the left 4/5 → 2/5. "
+                                  "New: ankle reflex on the left 2+ → absent (0).");
+    EXPECT_EQ(section->rest, "Better: back pain now 7/10 → 4/10. "
+                             "Resolved: light touch over the outer shin on the left reduced → normal.");
+    EXPECT_EQ(section->notExamined,
+              "Not comparable: heel walking on the left done with difficulty → not examined.");
+}
+
+TEST(NarrativeComparison, DoesNotCallUnchangedWhatCannotBeCompared) {
+    const Exam before = findings({{{ItemId{"reflex.ankle"}, Side::left}, Value::token("0")}});
+    const Exam now = findings({{{ItemId{"reflex.knee"}, Side::left}, Value::token("2")}});
+    const Narrative narrative = narrate(now, assess(now, knowledge(), &before), knowledge(), &before);
+    const NarrativeSection* section = sectionOf(narrative, "comparison");
+    ASSERT_NE(section, nullptr);
+    EXPECT_EQ(section->positives + section->rest, "");
+    EXPECT_EQ(section->notExamined, "Not comparable: ankle reflex on the left absent (0) → not examined.");
+}
+
 } // namespace
 } // namespace rhizograph

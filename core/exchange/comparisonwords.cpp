@@ -1,0 +1,136 @@
+#include "exchange/comparison.h"
+
+#include <array>
+#include <fmt/format.h>
+
+namespace rhizograph {
+namespace {
+
+constexpr std::array kOrder = {Change::worse,     Change::created, Change::better,       Change::resolved,
+                               Change::different, Change::same,    Change::notComparable};
+
+std::string valueWords(const Wording& words, const Item& item, const std::optional<Value>& value) {
+    return value ? words.value(item, *value) : words.word("not_examined");
+}
+
+std::string listOf(const Wording& words, const VisitComparison& comparison, Change change) {
+    std::string out;
+    for (const ItemChange& each : comparison.items)
+        if (each.change == change) out += (out.empty() ? "" : "; ") + changeWords(words, each);
+    return out;
+}
+
+/// What was abnormal at the earlier visit and cannot be compared.
+std::string lostFromSight(const Wording& words, const VisitComparison& comparison) {
+    std::string out;
+    for (const ItemChange& each : comparison.items) {
+        const Item* item = words.catalogue().find(each.key.item);
+        if (each.change != Change::notComparable || !each.before || item == nullptr) continue;
+        const Look look = lookOf(item->scale, *each.before);
+        if (look == Look::normal || look == Look::plain) continue;
+        out += (out.empty() ? "" : "; ") + changeWords(words, each);
+    }
+    return out;
+}
+
+std::string fill(const Wording& words, const std::string& key, std::map<std::string, std::string> text) {
+    PhraseFields fields;
+    fields.text = std::move(text);
+    return fillPhrase(words.word(key), fields);
+}
+
+std::string since(const Wording& words, const std::string& date) {
+    return date.empty() ? words.word("comparison_undated")
+                        : fill(words, "comparison_since", {{"date", date}});
+}
+
+std::string headed(const Wording& words, Change change, const std::string& list) {
+    return list.empty() ? list : words.word("change." + std::string{name(change)}) + ": " + list;
+}
+
+} // namespace
+
+std::string changeWords(const Wording& words, const ItemChange& change) {
+    const Item* item = words.catalogue().find(change.key.item);
+    if (item == nullptr) return change.key.item.text();
+    return fill(words, "changed_value",
+                {{"finding", words.subject(change.key)},
+                 {"before", valueWords(words, *item, change.before)},
+                 {"now", valueWords(words, *item, change.now)}});
+}
+
+NarrativeSection comparisonSection(const Wording& words, const VisitComparison& comparison) {
+    NarrativeSection out{"comparison", since(words, comparison.earlier), {}, {}, {}};
+    for (const Change change : {Change::worse, Change::created})
+        addSentence(out.positives, headed(words, change, listOf(words, comparison, change)));
+    for (const Change change : {Change::better, Change::resolved, Change::different})
+        addSentence(out.rest, headed(words, change, listOf(words, comparison, change)));
+    bool compared = false;
+    for (const ItemChange& each : comparison.items)
+        compared = compared || each.change != Change::notComparable;
+    if (compared && out.positives.empty() && out.rest.empty()) out.rest = words.word("change.none");
+    addSentence(out.notExamined, headed(words, Change::notComparable, lostFromSight(words, comparison)));
+    return out;
+}
+
+std::string sidesText(const Wording& words, const std::vector<SideDifference>& sides) {
+    std::string out;
+    for (const SideDifference& each : sides) {
+        const Item* item = words.catalogue().find(each.item);
+        if (item == nullptr) continue;
+        const std::string verdict = !each.comparable ? each.because
+                                    : each.beyondError
+                                        ? fmt::format("differs by {} [{}]", each.threshold, each.source)
+                                        : std::string{"no difference beyond the threshold"};
+        out +=
+            fmt::format("{}: right {}, left {} ({})\n", words.subject({each.item, Side::none}),
+                        valueWords(words, *item, each.right), valueWords(words, *item, each.left), verdict);
+    }
+    return out;
+}
+
+std::string comparisonText(const Wording& words, const VisitComparison& comparison) {
+    std::string out = since(words, comparison.earlier) + "\n";
+    for (const Change change : kOrder) {
+        std::string lines;
+        for (const ItemChange& each : comparison.items)
+            if (each.change == change)
+                lines +=
+                    fmt::format("  {}\n      {}\n", changeWords(words, each),
+                                each.because.empty() ? fmt::format("{} [{}]", each.threshold, each.source)
+                                                     : each.because);
+        if (!lines.empty()) out += "\n" + words.word("change." + std::string{name(change)}) + "\n" + lines;
+    }
+    for (const NumbAreaChange& area : comparison.numbAreas)
+        out += area.because.empty()
+                   ? fmt::format("\nNumb skin, {}, {}: about {:.0f} cm² → about {:.0f} cm² over {} regions: "
+                                 "{} ({}) [{}]\n",
+                                 area.group.text(), words.side(area.side), area.before, area.now,
+                                 area.regions, words.word("change." + std::string{name(area.change)}),
+                                 area.threshold, area.source)
+                   : fmt::format("\nNumb skin, {}, {}: {}\n", area.group.text(), words.side(area.side),
+                                 area.because);
+    return out;
+}
+
+std::string trendText(const Wording& words, const Trend& trend) {
+    std::string out;
+    for (std::size_t i = 0; i < trend.dates.size(); ++i)
+        out += fmt::format("{}{}", i == 0 ? "" : " → ", trend.dates[i].empty() ? "undated" : trend.dates[i]);
+    out += '\n';
+    for (const TrendSeries& series : trend.series) {
+        const Item* item = words.catalogue().find(series.key.item);
+        if (item == nullptr) continue;
+        std::string row;
+        for (std::size_t i = 0; i < series.values.size(); ++i) {
+            const Change change = series.sincePrevious[i];
+            row += (i == 0 ? "" : " → ") + valueWords(words, *item, series.values[i]);
+            if (change != Change::notComparable && change != Change::same)
+                row += " (" + lowerFirst(words.word("change." + std::string{name(change)})) + ")";
+        }
+        out += fmt::format("{}: {}\n", words.subject(series.key), row);
+    }
+    return out;
+}
+
+} // namespace rhizograph
