@@ -1,4 +1,5 @@
 #include "cli/commands.h"
+#include "record/privacy.h"
 
 #include <cstdio>
 #include <exception>
@@ -14,6 +15,7 @@ bool write(std::FILE* stream, const std::string& text) {
 
 int main(int argc, char* argv[]) {
     using namespace rhizograph::cli;
+    rhizograph::forbidCrashImages();
     try {
         const Reply reply = run({argv + 1, argv + (argc > 0 ? argc : 1)});
         write(stderr, reply.err);

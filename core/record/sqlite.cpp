@@ -151,6 +151,12 @@ void Database::prepareForWriting() {
 }
 
 void Database::begin() {
+    // With a write-ahead log SQLite itself does not look: it would go on writing to a file that has no name
+    // any more.
+    int moved = 0;
+    if (sqlite3_file_control(database_.get(), "main", SQLITE_FCNTL_HAS_MOVED, &moved) == SQLITE_OK &&
+        moved != 0)
+        throw errorFor(SQLITE_READONLY_DBMOVED);
     run("begin immediate");
 }
 void Database::beginReading() {

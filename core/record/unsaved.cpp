@@ -108,6 +108,7 @@ Result<int> SqlStore::replayUnsaved(const std::filesystem::path& file) {
         return content.problems();
     }
     return guarded<int>([&] {
+        require(Permission::recordFindings);
         if (!content->starts_with(magic))
             refuse(fmt::format("{} is not a file of unsaved changes.", file.string()));
         const Bytes sealed = bytesOf(std::string_view{*content}.substr(magic.size()));
