@@ -6,10 +6,12 @@
 namespace bruteforce {
 namespace {
 
-/// Row of the site, else of its group; nothing when there is neither.
+/// Row of the site, else of the site it is reported as, else of its group; nothing when there is none.
 const Json* rowFor(const Json& rows, const Hypothesis& h) {
-    for (const std::string& key : {h.site, h.group})
-        if (rows.contains(key)) return &rows[key];
+    for (const std::string* key : {&h.site, &h.reportAs, &h.group}) {
+        const auto found = rows.find(*key);
+        if (found != rows.end()) return &*found;
+    }
     return nullptr;
 }
 
@@ -26,7 +28,7 @@ const Json* rowOf(const Json& model, const Hypothesis& h) {
 
 } // namespace
 
-Row Reference::tableRow(const Json& table, const Hypothesis& h, const std::string& side) const {
+const Json& Reference::tableRow(const Json& table, const Hypothesis& h, const std::string& side) const {
     if (side.empty()) {
         if (const Json* row = rowOf(table, h)) return *row;
         if (h.side == "both" && table.contains("both_rows")) return table["both_rows"];
@@ -49,8 +51,9 @@ void Reference::tables(const Findings& findings, std::vector<Factor>& out) const
             const std::size_t index =
                 table.contains("bins") ? bin(table["bins"], value) : place(table["values"], value);
             const double eps = table.value("epsilon", epsilon("table"));
+            const std::size_t n = table["values"].size();
             out.push_back([=, this, &table, side = key.second](const Hypothesis& h) {
-                return mixed(tableRow(table, h, side)[index], eps, table["values"].size());
+                return mixed(tableRow(table, h, side)[index].get<double>(), eps, n);
             });
         }
 }
@@ -145,14 +148,18 @@ void Reference::rash(const Findings& findings, std::vector<Factor>& out) const {
 Row Reference::mark(const Hypothesis& h, const std::string& region, const std::string& side) const {
     const Json& model = observation_["drawn"];
     const Target& t = targets_.at("region." + region);
-    const double f = 1 - (1 - fibre(h, t, side, 1)) * (1 - lengthLoss(h, t, side, 1));
+    const double f =
+        1 - (1 - fibre(h, t, side, 1)) * (1 - lengthLoss(h, t, side, 1)) * (1 - felt(h, t, side));
     const double base = model["base"].value(region, model["base"]["default"].get<double>());
-    double p = base + (model["mark_max"].get<double>() - base) * between(model["blur"], f) *
+    double p = base + (model["mark_max"].get<double>() - base) * between(model["blur"].get<Line>(), f) *
                           model["visible_fraction"].get<double>();
     bool irritableRoot = false;
-    for (const Json& root : model["irritable_roots"])
-        irritableRoot |= h.lesions.count(root) > 0 && h.lesions.at(root) * h.scale(side) > 0;
-    if (h.irritable && irritableRoot) p = std::max(p, model["irritable_gain"].value(region, 0.0));
+    if (h.irritable)
+        for (const Json& root : model["irritable_roots"])
+            irritableRoot |= h.lesions.count(root) > 0 && h.lesions.at(root) * h.scale(side) > 0;
+    if (irritableRoot) p = std::max(p, model["irritable_gain"].value(region, 0.0));
+    const auto own = model["site_gain"].find(h.site);
+    if (own != model["site_gain"].end() && h.affects(side)) p = std::max(p, own->value(region, 0.0));
     const double lost = h.s > 0 ? f : 0;
     Row row{1 - p};
     for (const char* kind : {"ache", "sharp", "pins", "numb"})
@@ -173,30 +180,6 @@ void Reference::drawings(const Findings& findings, std::vector<Factor>& out) con
             return mixed(mark(h, region, side)[index], epsilon("drawn"), 5);
         });
     }
-}
-
-std::vector<Factor> Reference::factors(const Json& exam) const {
-    const Json patient = exam.value("patient", Json::object());
-    Findings findings;
-    for (const Json& finding : exam["findings"])
-        if (finding["value"] != "not_testable")
-            findings[{finding["item"], finding.value("side", "")}] = finding["value"];
-    std::vector<Factor> out;
-    strength(findings, out);
-    abilities(findings, out);
-    yesByLoss(findings, out);
-    regions(findings, out);
-    reflexes(findings, patient, out);
-    deep(findings, patient, out);
-    counts(findings, out);
-    wasting(findings, out);
-    girth(findings, out);
-    gait(findings, out);
-    tables(findings, out);
-    shared(findings, out);
-    rash(findings, out);
-    drawings(findings, out);
-    return out;
 }
 
 } // namespace bruteforce
