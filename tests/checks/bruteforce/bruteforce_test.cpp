@@ -3,6 +3,7 @@
 #include "exchange/examfile.h"
 #include "reasoning/knowledge.h"
 #include "reasoning/localizer.h"
+#include "support/someexam.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,7 +11,6 @@
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
-#include <random>
 
 namespace {
 
@@ -51,16 +51,6 @@ protected:
 const Knowledge* Exactness::knowledge = nullptr;
 const bruteforce::Reference* Exactness::reference = nullptr;
 
-Value anyValue(const Scale& scale, std::mt19937& random) {
-    const auto upTo = [&](std::size_t n) {
-        return std::uniform_int_distribution<std::size_t>{0, n - 1}(random);
-    };
-    if (!scale.numeric()) return Value::token(scale.values[upTo(scale.values.size())].token);
-    const auto steps = static_cast<std::size_t>(std::floor((scale.maximum - scale.minimum) / scale.step));
-    return Value::number(scale.minimum +
-                         static_cast<double>(upTo(std::min<std::size_t>(steps, 200) + 1)) * scale.step);
-}
-
 /// Items that bear on the site at all, as the reference sees it; measures of both sides count as one item.
 std::vector<const Item*> bearing(const bruteforce::Reference& reference, const Catalogue& catalogue,
                                  std::mt19937& random) {
@@ -69,36 +59,10 @@ std::vector<const Item*> bearing(const bruteforce::Reference& reference, const C
         if (item.scale.kind == Scale::Kind::text) continue;
         Exam exam;
         for (const Side side : item.sided ? std::vector{Side::left, Side::right} : std::vector{Side::none})
-            exam.set({item.id, side}, {anyValue(item.scale, random), false, {}});
+            exam.set({item.id, side}, {rhizograph::testing::someValue(item.scale, random), false, {}});
         if (!reference.factors(examToJson(exam, catalogue)).empty()) out.push_back(&item);
     }
     return out;
-}
-
-/// Some of the items, and only of one family ("reflex.", "gait.") when `related`, so that findings which
-/// share a hidden quantity meet.
-std::vector<const Item*> someOf(const std::vector<const Item*>& items, bool related, std::mt19937& random) {
-    if (!related) return items;
-    const auto family = [](const Item& item) { return item.id.text().substr(0, item.id.text().find('.')); };
-    const std::string wanted = family(*items[random() % items.size()]);
-    std::vector<const Item*> out;
-    std::copy_if(items.begin(), items.end(), std::back_inserter(out),
-                 [&](const Item* item) { return family(*item) == wanted; });
-    return out;
-}
-
-Exam anyExam(const std::vector<const Item*>& items, std::size_t findings, std::mt19937& random) {
-    Exam exam;
-    if (random() % 4 != 0) exam.subject.age = static_cast<int>(18 + random() % 75);
-    for (std::size_t i = 0; i < findings; ++i) {
-        const Item& item = *items[random() % items.size()];
-        const bool both = random() % 2 == 0;
-        const Side side = item.sided ? (random() % 2 == 0 ? Side::left : Side::right) : Side::none;
-        exam.set({item.id, side}, {anyValue(item.scale, random), false, {}});
-        if (item.sided && both)
-            exam.set({item.id, mirrored(side)}, {anyValue(item.scale, random), false, {}});
-    }
-    return exam;
 }
 
 constexpr double tolerance = 1e-9;
@@ -115,7 +79,7 @@ TEST_F(Exactness, EverySingleFindingMovesTheSitesAsTheSecondImplementationSays) 
     double worst = 0;
     for (const Item* item : bearing(*reference, knowledge->catalogue(), random))
         for (int repeat = 0; repeat < 2; ++repeat) {
-            const Exam exam = anyExam({item}, 1, random);
+            const Exam exam = rhizograph::testing::someExam({item}, 1, random);
             const double d = difference(exam, examToJson(exam, knowledge->catalogue()));
             EXPECT_LT(d, tolerance) << examText(exam, knowledge->catalogue());
             worst = std::max(worst, d);
@@ -130,7 +94,8 @@ TEST_F(Exactness, RandomExamsOfAHandfulOfFindingsAgree) {
     double worst = 0;
     constexpr int exams = 500;
     for (int i = 0; i < exams; ++i) {
-        const Exam exam = anyExam(someOf(items, i % 2 == 0, random), 1 + random() % 9, random);
+        const Exam exam = rhizograph::testing::someExam(
+            i % 2 == 0 ? rhizograph::testing::oneFamily(items, random) : items, 1 + random() % 9, random);
         const double d = difference(exam, examToJson(exam, knowledge->catalogue()));
         EXPECT_LT(d, tolerance) << examText(exam, knowledge->catalogue());
         worst = std::max(worst, d);
@@ -145,7 +110,7 @@ TEST_F(Exactness, RandomExamsWithNearlyEveryItemAgree) {
     double worst = 0;
     constexpr int exams = 12;
     for (int i = 0; i < exams; ++i) {
-        const Exam exam = anyExam(items, 2 * items.size(), random);
+        const Exam exam = rhizograph::testing::someExam(items, 2 * items.size(), random);
         const double d = difference(exam, examToJson(exam, knowledge->catalogue()));
         EXPECT_LT(d, tolerance) << examText(exam, knowledge->catalogue());
         worst = std::max(worst, d);
