@@ -161,15 +161,20 @@ int PatientIndex::rank(const Entry& entry, const std::vector<std::string>& words
 
 std::vector<PatientId> PatientIndex::search(std::string_view text, std::size_t limit) const {
     const std::vector<std::string> words = wordsOf(folded(text));
-    std::vector<std::tuple<int, std::string_view, PatientId>> found;
+    using Hit = std::tuple<int, std::string_view, const PatientId*>;
+    std::vector<Hit> found;
     for (const auto& [id, entry] : entries_)
-        if (const int r = rank(entry, words); r >= 0) found.emplace_back(r, entry.name, id);
-    std::sort(found.begin(), found.end());
+        if (const int r = rank(entry, words); r >= 0) found.emplace_back(r, entry.name, &id);
+    // A single letter finds half the clinic: only what is shown is put in order.
+    const auto shown = found.begin() + static_cast<std::ptrdiff_t>(std::min(limit, found.size()));
+    std::partial_sort(found.begin(), shown, found.end(), [](const Hit& left, const Hit& right) {
+        const auto& [leftRank, leftName, leftId] = left;
+        const auto& [rightRank, rightName, rightId] = right;
+        return std::tie(leftRank, leftName, *leftId) < std::tie(rightRank, rightName, *rightId);
+    });
     std::vector<PatientId> out;
-    for (const auto& [r, name, id] : found) {
-        if (out.size() == limit) break;
-        out.push_back(id);
-    }
+    for (auto hit = found.begin(); hit != shown; ++hit)
+        out.push_back(*std::get<2>(*hit));
     return out;
 }
 
