@@ -90,9 +90,9 @@ const std::vector<Command>& commands() {
          {0, {}},
          runCatalogue},
         {"knowledge",
-         "",
-         "Check the knowledge files; print their version and what they hold",
-         {0, {}},
+         "[--format text|markdown]",
+         "Check the knowledge files; print their version, and every entry with its source",
+         {0, {"--format"}},
          runKnowledge},
     };
     return all;
