@@ -1,6 +1,7 @@
 #include "cli/commands.h"
 #include "cli/load.h"
 #include "cli/output.h"
+#include "cli/pageprogram.h"
 #include "exchange/narrative.h"
 
 #include <fmt/format.h>
@@ -23,8 +24,10 @@ std::string heading(const Exam& exam) {
 
 Reply runSummary(const Arguments& arguments) {
     const std::string format = arguments.option("--format").value_or("text");
+    if (format == "pdf") return writePage(arguments);
     if (format != "text")
-        return refused({Problem{"", "--format", "\"" + format + "\" is not a format of summaries"}});
+        return refused({Problem{"", "--format", "\"" + format + "\" is neither text nor pdf"}});
+    if (arguments.option("--paper")) return refused({Problem{"", "--paper", "only a pdf has pages"}});
     const auto knowledge = loadKnowledge();
     if (!knowledge) return failed(knowledge.problems());
     const auto visit = readVisit(arguments, knowledge->catalogue());

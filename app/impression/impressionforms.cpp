@@ -1,6 +1,6 @@
 #include "impression/impressionforms.h"
 
-#include "impression/findingwords.h"
+#include "parts/findingwords.h"
 #include "parts/button.h"
 #include "parts/textsize.h"
 #include "shell/visitsession.h"

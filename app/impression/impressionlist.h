@@ -1,7 +1,7 @@
 #pragma once
 
 #include "impression/impressionrows.h"
-#include "impression/richline.h"
+#include "parts/richline.h"
 #include "parts/cells.h"
 
 #include <memory>

@@ -21,12 +21,6 @@ constexpr int openWidth = 328;
 constexpr int widest = 420;
 constexpr int foldedWidth = 56;
 constexpr int scrollBarWidth = 12;
-constexpr const char* slimScrollBar =
-    "QScrollBar:vertical { width: 12px; background: transparent; margin: 0; }"
-    "QScrollBar::handle:vertical { background: palette(dark); border-radius: 3px; margin: 0 3px; min-height: "
-    "44px; }"
-    "QScrollBar::add-line, QScrollBar::sub-line { height: 0; }"
-    "QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }";
 
 } // namespace
 
@@ -49,7 +43,6 @@ void ImpressionPanel::build() {
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll_->setFocusPolicy(Qt::NoFocus);
-    scroll_->verticalScrollBar()->setStyleSheet(QString::fromLatin1(slimScrollBar));
     scroll_->verticalScrollBar()->installEventFilter(this);
     list_->setRightPadding(margin);
     scroll_->viewport()->setAutoFillBackground(false);

@@ -1,6 +1,6 @@
 #include "impression/impressionrows.h"
 
-#include "impression/findingwords.h"
+#include "parts/findingwords.h"
 #include "shell/visitsession.h"
 
 #include <algorithm>

@@ -17,6 +17,33 @@ bool standsAlone(const QWidget* field) {
            qobject_cast<QComboBox*>(field->parentWidget()) == nullptr;
 }
 
+/// The places of a scroll bar without arrows; the thumb is never shorter than a finger.
+QRect scrollBarPart(const QStyleOptionSlider& bar, QStyle::SubControl part) {
+    const bool upright = bar.orientation == Qt::Vertical;
+    const int room = upright ? bar.rect.height() : bar.rect.width();
+    const int range = bar.maximum - bar.minimum;
+    const int thumb =
+        range > 0 ? std::min(room, std::max(44, room * bar.pageStep / (range + bar.pageStep))) : room;
+    const int at = QStyle::sliderPositionFromValue(bar.minimum, bar.maximum, bar.sliderPosition, room - thumb,
+                                                   bar.upsideDown);
+    const auto stretch = [&](int from, int length) {
+        return upright ? QRect(bar.rect.x(), bar.rect.y() + from, bar.rect.width(), length)
+                       : QRect(bar.rect.x() + from, bar.rect.y(), length, bar.rect.height());
+    };
+    switch (part) {
+    case QStyle::SC_ScrollBarGroove:
+        return bar.rect;
+    case QStyle::SC_ScrollBarSlider:
+        return stretch(at, thumb);
+    case QStyle::SC_ScrollBarSubPage:
+        return stretch(0, at);
+    case QStyle::SC_ScrollBarAddPage:
+        return stretch(at + thumb, room - at - thumb);
+    default:
+        return {};
+    }
+}
+
 /// The plain desktop style with sizes for fingers and no focus frames of its own.
 class FingerStyle final : public QProxyStyle {
 public:
@@ -61,6 +88,29 @@ public:
         painter->setPen(QPen(focus ? theme.spruce : theme.edge, focus ? 2 : 1.5));
         painter->drawRoundedRect(QRectF(option->rect).adjusted(1, 1, -1, -1), 10, 10);
         painter->restore();
+    }
+    void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
+                            const QWidget* widget) const override {
+        if (control != CC_ScrollBar) {
+            QProxyStyle::drawComplexControl(control, option, painter, widget);
+            return;
+        }
+        // A thumb and nothing else: no arrows, no track.
+        const QRectF room = subControlRect(CC_ScrollBar, option, SC_ScrollBarSlider, widget);
+        const bool upright = room.height() >= room.width();
+        painter->save();
+        painter->setRenderHint(QPainter::Antialiasing);
+        painter->setPen(Qt::NoPen);
+        painter->setBrush(Theme::of(widget).edge);
+        painter->drawRoundedRect(upright ? room.adjusted(3, 1, -3, -1) : room.adjusted(1, 3, -1, -3), 3, 3);
+        painter->restore();
+    }
+    QRect subControlRect(ComplexControl control, const QStyleOptionComplex* option, SubControl part,
+                         const QWidget* widget) const override {
+        const auto* bar = qstyleoption_cast<const QStyleOptionSlider*>(option);
+        if (control != CC_ScrollBar || bar == nullptr)
+            return QProxyStyle::subControlRect(control, option, part, widget);
+        return scrollBarPart(*bar, part);
     }
     QRect subElementRect(SubElement element, const QStyleOption* option,
                          const QWidget* widget) const override {

@@ -1,6 +1,6 @@
 #include "impression/impressionrows.h"
 
-#include "impression/findingwords.h"
+#include "parts/findingwords.h"
 #include "visit.h"
 
 #include <algorithm>

@@ -1,4 +1,4 @@
-#include "impression/richline.h"
+#include "parts/richline.h"
 
 #include <QPainter>
 

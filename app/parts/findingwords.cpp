@@ -1,4 +1,4 @@
-#include "impression/findingwords.h"
+#include "parts/findingwords.h"
 
 #include <array>
 #include <cmath>
