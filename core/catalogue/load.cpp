@@ -37,7 +37,8 @@ void readNumberScale(const JsonNode& node, Scale& scale) {
     scale.step = node.at("step").number();
     if (scale.maximum <= scale.minimum) node.fail("max is not above min");
     if (scale.step <= 0) node.fail("step is not above 0");
-    if (const auto normal = node.find("normal"); normal && !normal->isNull()) scale.normalNumber = normal->number();
+    if (const auto normal = node.find("normal"); normal && !normal->isNull())
+        scale.normalNumber = normal->number();
 }
 
 void readListedScale(const JsonNode& node, Scale& scale) {
@@ -56,12 +57,16 @@ void readListedScale(const JsonNode& node, Scale& scale) {
         if (const auto label = labels.find(entry.token); label != labels.end()) entry.label = label->second;
         if (scale.normal == entry.token) entry.look = Look::normal;
         if (const auto look = looks.find(entry.token); look != looks.end()) {
-            if (const auto named = lookNamed(look->second.string())) entry.look = *named;
-            else look->second.fail("unknown look");
+            if (const auto named = lookNamed(look->second.string()))
+                entry.look = *named;
+            else
+                look->second.fail("unknown look");
         }
         scale.values.push_back(std::move(entry));
     }
     if (scale.values.size() < 2) node.fail("needs at least two values");
+    for (std::size_t i = scale.judged(); i < scale.values.size(); ++i)
+        if (scale.values[i].look != Look::plain) node.fail("values without judgement stand last");
     if (scale.normal && !scale.index(*scale.normal)) node.fail("normal is not one of the values");
 }
 
@@ -71,8 +76,10 @@ Scale readScale(const JsonNode& node, const std::string& name) {
     scale.name = name;
     scale.kind = kindNamed(node.at("kind"));
     if (const auto note = node.find("note")) scale.note = note->string();
-    if (scale.numeric()) readNumberScale(node, scale);
-    else if (scale.listed()) readListedScale(node, scale);
+    if (scale.numeric())
+        readNumberScale(node, scale);
+    else if (scale.listed())
+        readListedScale(node, scale);
     return scale;
 }
 
@@ -93,8 +100,8 @@ Scale itemScale(const JsonNode& node, const Scales& scales) {
 }
 
 Item readItem(const JsonNode& node, const Scales& scales) {
-    node.onlyKeys({"id", "step", "group", "label", "short", "sided", "scale", "tier", "note", "region", "view",
-                   "normal", "source", "help"});
+    node.onlyKeys({"id", "step", "group", "label", "short", "sided", "scale", "tier", "note", "region",
+                   "view", "normal", "source", "help"});
     Item item;
     item.id = ItemId{node.at("id").string()};
     item.step = StepId{node.at("step").string()};
@@ -129,9 +136,10 @@ std::vector<Group> readGroups(const JsonNode& root) {
     std::vector<Group> groups;
     std::set<std::pair<std::string, std::string>> seen;
     for (const JsonNode& node : root.at("groups").items()) {
-        Group group{GroupId{node.at("id").string()}, StepId{node.at("step").string()}, node.at("label").string(),
-                    node.at("page").string()};
-        if (!seen.emplace(group.step.text(), group.id.text()).second) node.fail("group named twice in its step");
+        Group group{GroupId{node.at("id").string()}, StepId{node.at("step").string()},
+                    node.at("label").string(), node.at("page").string()};
+        if (!seen.emplace(group.step.text(), group.id.text()).second)
+            node.fail("group named twice in its step");
         groups.push_back(std::move(group));
     }
     return groups;
@@ -141,8 +149,9 @@ void checkPlace(const JsonNode& node, const Item& item, const std::vector<Step>&
                 const std::vector<Group>& groups) {
     if (std::none_of(steps.begin(), steps.end(), [&](const Step& step) { return step.id == item.step; }))
         node.at("step").fail("no such step");
-    else if (std::none_of(groups.begin(), groups.end(),
-                          [&](const Group& group) { return group.id == item.group && group.step == item.step; }))
+    else if (std::none_of(groups.begin(), groups.end(), [&](const Group& group) {
+                 return group.id == item.group && group.step == item.step;
+             }))
         node.at("group").fail("no such group in its step");
 }
 

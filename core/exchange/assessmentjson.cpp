@@ -155,6 +155,7 @@ ordered_json assessmentToJson(const Assessment& a) {
     });
     out["screens"] = listOf(a.screens, screenJson);
     out["red_signs"] = listOf(a.redSigns, redSignJson);
+    out["not_asked"] = keysJson(a.notAsked);
     out["consistency"] = listOf(a.consistency, consistencyJson);
     out["behavioral_groups"] = a.behavioralGroups;
     out["next_tests"] = listOf(a.nextTests, nextTestJson);

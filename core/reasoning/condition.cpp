@@ -5,7 +5,9 @@
 namespace rhizograph {
 namespace {
 
-Truth truthOf(bool value) { return value ? Truth::yes : Truth::no; }
+Truth truthOf(bool value) {
+    return value ? Truth::yes : Truth::no;
+}
 
 void add(std::vector<FindingKey>& to, const std::vector<FindingKey>& from) {
     to.insert(to.end(), from.begin(), from.end());
@@ -79,6 +81,11 @@ Answer Condition::of(const Not& negation, const Circumstances& at) {
     return answer;
 }
 
+Answer Condition::of(const Unless& unless, const Circumstances& at) {
+    const Answer inner = unless.part.front().evaluate(at);
+    return {truthOf(!inner.holds()), {}};
+}
+
 Answer Condition::of(const Sides& sides, const Circumstances& at) {
     Circumstances left = at;
     Circumstances right = at;
@@ -88,8 +95,10 @@ Answer Condition::of(const Sides& sides, const Circumstances& at) {
     const Answer two = sides.part.front().evaluate(right);
     const Truth decisive = sides.both ? Truth::no : Truth::yes; // one side with this settles it
     Answer out;
-    if (one.truth == decisive || two.truth == decisive) out.truth = decisive;
-    else if (one.truth == two.truth) out.truth = one.truth;
+    if (one.truth == decisive || two.truth == decisive)
+        out.truth = decisive;
+    else if (one.truth == two.truth)
+        out.truth = one.truth;
     if (one.truth == out.truth) add(out.because, one.because);
     if (two.truth == out.truth) add(out.because, two.because);
     if (out.truth == Truth::unknown) out.because.clear();
@@ -105,24 +114,27 @@ Answer Condition::of(const FindingTest& test, const Circumstances& at) {
         return answer;
     }
     if (finding == nullptr) return {};
-    if (test.fellBy) {
-        const Finding* before = read(at.previous, key);
-        if (before == nullptr) return {};
-        const auto now = magnitude(finding->value);
-        const auto then = magnitude(before->value);
-        if (!now || !then) return {};
-        return {truthOf(*then - *now >= *test.fellBy), {key}};
-    }
+    Answer answer = now(test, key, finding->value, at.same, *at.exam);
+    if (!test.fellBy && test.was.empty()) return answer;
+    const Truth change = before(test, key, finding->value, at.previous);
+    if (answer.truth == Truth::no || change == Truth::no) return {Truth::no, std::move(answer.because)};
+    if (answer.truth == Truth::unknown || change == Truth::unknown) return {};
+    return answer;
+}
+
+Answer Condition::now(const FindingTest& test, const FindingKey& key, const Value& value, Side same,
+                      const Exam& exam) {
     if (!test.accepted.empty()) {
         const auto& tokens = test.accepted;
-        return {truthOf(std::find(tokens.begin(), tokens.end(), finding->value.word()) != tokens.end()), {key}};
+        return {truthOf(std::find(tokens.begin(), tokens.end(), value.word()) != tokens.end()), {key}};
     }
-    if (!finding->value.isNumber()) return {};
-    double number = finding->value.number();
+    if (!test.atLeast && !test.atMost) return {Truth::yes, {key}}; // only the earlier visit is asked about
+    if (!value.isNumber()) return {};
+    double number = value.number();
     std::vector<FindingKey> because{key};
     if (test.minus) {
-        const FindingKey otherKey = test.minus->key(at.same);
-        const Finding* other = read(at.exam, otherKey);
+        const FindingKey otherKey = test.minus->key(same);
+        const Finding* other = read(&exam, otherKey);
         if (other == nullptr || !other->value.isNumber()) return {};
         number -= other->value.number();
         add(because, {otherKey});
@@ -131,6 +143,20 @@ Answer Condition::of(const FindingTest& test, const Circumstances& at) {
     const bool holds = (!test.atLeast || number >= *test.atLeast - rounding) &&
                        (!test.atMost || number <= *test.atMost + rounding);
     return {truthOf(holds), std::move(because)};
+}
+
+Truth Condition::before(const FindingTest& test, const FindingKey& key, const Value& value,
+                        const Exam* previous) {
+    const Finding* earlier = read(previous, key);
+    if (earlier == nullptr) return Truth::unknown;
+    const auto& was = test.was;
+    if (!was.empty() && std::find(was.begin(), was.end(), earlier->value.word()) == was.end())
+        return Truth::no;
+    if (!test.fellBy) return Truth::yes;
+    const auto present = magnitude(value);
+    const auto then = magnitude(earlier->value);
+    if (!present || !then) return Truth::unknown;
+    return truthOf(*then - *present >= *test.fellBy);
 }
 
 Answer Condition::of(const AgeTest& test, const Circumstances& at) {
@@ -144,11 +170,13 @@ Answer Condition::of(const SexTest& test, const Circumstances& at) {
 }
 
 Answer Condition::of(const SiteTest& test, const Circumstances& at) {
-    if (at.assessment == nullptr || at.assessment->localization.empty() || at.assessment->nothingKnown) return {};
+    if (at.assessment == nullptr || at.assessment->localization.empty() || at.assessment->nothingKnown)
+        return {};
     const auto side = sideMeant(test.which != Which::given, test.which == Which::other, test.side, at.same);
     double sum = 0;
     for (const SiteResult& result : at.assessment->localization)
-        if (test.sites.contains(result.site.text()) && (!side || result.side == *side)) sum += result.probability;
+        if (test.sites.contains(result.site.text()) && (!side || result.side == *side))
+            sum += result.probability;
     return {truthOf(sum >= test.probability), {}};
 }
 

@@ -5,6 +5,8 @@
 #include "exam/exam.h"
 #include "reasoning/assessment.h"
 
+#include <map>
+#include <memory>
 #include <optional>
 #include <set>
 #include <string>
@@ -33,9 +35,16 @@ struct Circumstances {
     Side same = Side::none; ///< the side "same" stands for; none outside a rule that runs once a side
 };
 
+class Condition;
+
+/// A condition that others may name, so that what belongs together is said once.
+struct Term;
+using Terms = std::map<std::string, Term>;
+
 /// What a condition may name; anything else is refused on load.
 struct Vocabulary {
     const Catalogue* catalogue = nullptr;
+    std::shared_ptr<const Terms> terms; ///< null: none
     std::set<std::string> sites;
     std::set<std::string> redSigns;
     std::set<std::string> screens;
@@ -45,15 +54,19 @@ struct Vocabulary {
 
 /// One condition of a rule file, compiled. Forms (each an object):
 ///   {"item": id | "group.*" | [ids], "side": left|right|both|same|other, "except": [ids],
-///    "is": token | [tokens] | "at_least": x | "at_most": x | "fell_by": whole grades | "recorded": true|false,
-///    "minus": {"item": id, "side": …}}            the number of the item less that of another
+///    "is": token | [tokens] | "at_least": x | "at_most": x | "recorded": true|false,
+///    "was": token | [tokens] | "fell_by": whole grades      against the earlier visit; alone or beside one
+///    of those "minus": {"item": id, "side": …}}            the number of the item less that of another
 ///   {"any": […]}  {"all": […]}  {"not": …}  {"count_at_least": n, "of": […]}
+///   {"unless": …}                                 true but where the inner condition is known to hold
+///   {"term": name}                                a condition named in the same files
 ///   {"either_side": …}  {"both_sides": …}         inside, "same" is one side and "other" its opposite
 ///   {"age_at_least": years}  {"age_at_most": years}  {"sex": word}
 ///   {"site_in": [ids], "probability_at_least": p, "side": …}
 ///   {"red_sign": id | "*", "urgency_at_least": word}   {"screen": id, "verdict": word | [words], "side": …}
-/// A sided item named without a side is true when either side is; a wildcard or list when any of its items is.
-/// Every form but "recorded" is unknown for what was not examined or not testable.
+/// A sided item named without a side is true when either side is; a wildcard or list when any of its items
+/// is. Every form but "recorded" and "unless" is unknown for what was not examined or not testable. "unless"
+/// is there for what lowers an alarm ("unless long-standing"): a question not asked must not lower it.
 class Condition {
 public:
     /// Problems go to the node's list; the result is then not to be used.
@@ -76,6 +89,7 @@ private:
         std::optional<double> atLeast;
         std::optional<double> atMost;
         std::optional<int> fellBy;
+        std::vector<std::string> was; ///< tokens the earlier visit must have; empty for whatever
         std::optional<bool> recorded;
         std::optional<Place> minus;
     };
@@ -110,19 +124,29 @@ private:
     struct Not {
         std::vector<Condition> part; ///< exactly one
     };
+    struct Unless {
+        std::vector<Condition> part; ///< exactly one
+    };
     struct Sides {
         bool both = false;
         std::vector<Condition> part; ///< exactly one
     };
-    using Form = std::variant<std::monostate, Count, Not, Sides, FindingTest, AgeTest, SexTest, SiteTest, RedSignTest,
-                              ScreenTest>;
+    using Form = std::variant<std::monostate, Count, Not, Unless, Sides, FindingTest, AgeTest, SexTest,
+                              SiteTest, RedSignTest, ScreenTest>;
     friend class ConditionParser;
 
-    [[nodiscard]] static Answer of(std::monostate, const Circumstances&) { return {}; } ///< refused on load: unknown
+    [[nodiscard]] static Answer of(std::monostate, const Circumstances&) {
+        return {};
+    } ///< refused on load: unknown
     [[nodiscard]] static Answer of(const Count& count, const Circumstances& at);
     [[nodiscard]] static Answer of(const Not& negation, const Circumstances& at);
+    [[nodiscard]] static Answer of(const Unless& unless, const Circumstances& at);
     [[nodiscard]] static Answer of(const Sides& sides, const Circumstances& at);
     [[nodiscard]] static Answer of(const FindingTest& test, const Circumstances& at);
+    [[nodiscard]] static Answer now(const FindingTest& test, const FindingKey& key, const Value& value,
+                                    Side same, const Exam& exam);
+    [[nodiscard]] static Truth before(const FindingTest& test, const FindingKey& key, const Value& value,
+                                      const Exam* previous);
     [[nodiscard]] static Answer of(const AgeTest& test, const Circumstances& at);
     [[nodiscard]] static Answer of(const SexTest& test, const Circumstances& at);
     [[nodiscard]] static Answer of(const SiteTest& test, const Circumstances& at);
@@ -130,6 +154,11 @@ private:
     [[nodiscard]] static Answer of(const ScreenTest& test, const Circumstances& at);
 
     Form form_;
+};
+
+struct Term {
+    Condition condition;
+    bool perSide = false; ///< speaks of "same" and "other", so only rules that run side by side may name it
 };
 
 /// The whole grade of a token: "4-", "4" and "4+" are 4. Visits are compared on whole grades, since plus and

@@ -18,6 +18,8 @@ public:
         if (node_.has("all")) return list("all", std::nullopt);
         if (node_.has("count_at_least")) return counted();
         if (node_.has("not")) return negation();
+        if (node_.has("unless")) return unless();
+        if (node_.has("term")) return term();
         if (node_.has("either_side")) return sides("either_side", false);
         if (node_.has("both_sides")) return sides("both_sides", true);
         if (node_.has("age_at_least") || node_.has("age_at_most")) return age();
@@ -71,6 +73,19 @@ private:
         node_.onlyKeys({"not"});
         return make(Condition::Not{{ConditionParser(node_.at("not"), words_).parse()}});
     }
+    Condition unless() const {
+        node_.onlyKeys({"unless"});
+        return make(Condition::Unless{{ConditionParser(node_.at("unless"), words_).parse()}});
+    }
+    Condition term() const {
+        node_.onlyKeys({"term"});
+        const std::string name = node_.at("term").string();
+        const auto found = words_.terms ? words_.terms->find(name) : Terms::const_iterator{};
+        if (!words_.terms || found == words_.terms->end()) return refuse("no term \"" + name + "\"");
+        if (found->second.perSide && !words_.sidedRule)
+            return refuse("\"" + name + "\" is a term of one side");
+        return found->second.condition;
+    }
     Condition sides(const std::string& key, bool both) const {
         node_.onlyKeys({key});
         Vocabulary inner = words_;
@@ -106,15 +121,20 @@ private:
         if (const auto except = node_.find("except"))
             for (const JsonNode& one : except->items())
                 for (const Item* unwanted : named(one))
-                    if (std::erase(out, unwanted) == 0) one.fail("is not among the items, so it cannot be excepted");
+                    if (std::erase(out, unwanted) == 0)
+                        one.fail("is not among the items, so it cannot be excepted");
         return out;
     }
 
     Condition findings() const {
-        node_.onlyKeys({"item", "side", "except", "is", "at_least", "at_most", "fell_by", "recorded", "minus"});
+        node_.onlyKeys(
+            {"item", "side", "except", "is", "at_least", "at_most", "fell_by", "was", "recorded", "minus"});
         const int tests = int(node_.has("is")) + int(node_.has("at_least") || node_.has("at_most")) +
-                          int(node_.has("fell_by")) + int(node_.has("recorded"));
-        if (tests != 1) return refuse("needs exactly one of is, at_least or at_most, fell_by, recorded");
+                          int(node_.has("recorded"));
+        const bool change = node_.has("fell_by") || node_.has("was");
+        if (tests > 1 || (tests == 0 && !change) || (node_.has("recorded") && change))
+            return refuse(
+                "needs exactly one of is, at_least or at_most, recorded, or a change: was, fell_by");
         Condition::Count any;
         for (const Item* item : items())
             any.parts.push_back(onItem(*item));
@@ -155,7 +175,8 @@ private:
         if (word == "left" || word == "right") {
             side = *sideNamed(word);
         } else if (word == "same" || word == "other") {
-            if (!words_.sidedRule) node.fail("\"" + word + "\" has no meaning here: the rule does not run side by side");
+            if (!words_.sidedRule)
+                node.fail("\"" + word + "\" has no meaning here: the rule does not run side by side");
             which = word == "same" ? Which::same : Which::other;
         } else {
             node.fail("\"" + word + "\" is not a side");
@@ -165,7 +186,8 @@ private:
     void readTest(const Item& item, Condition::FindingTest& test) const {
         if (const auto recorded = node_.find("recorded")) test.recorded = recorded->boolean();
         if (const auto fell = node_.find("fell_by")) readFall(*fell, item, test);
-        if (const auto is = node_.find("is")) readTokens(*is, item, test);
+        if (const auto was = node_.find("was")) readTokens(*was, item, test.was);
+        if (const auto is = node_.find("is")) readTokens(*is, item, test.accepted);
         if (const auto least = node_.find("at_least")) readBound(*least, item, test, true);
         if (const auto most = node_.find("at_most")) readBound(*most, item, test, false);
         if (const auto minus = node_.find("minus")) readMinus(*minus, item, test);
@@ -176,16 +198,16 @@ private:
         if (item.scale.kind != Scale::Kind::grade && !item.scale.numeric())
             node.fail("\"" + item.id.text() + "\" has no order to fall in");
     }
-    void readTokens(const JsonNode& node, const Item& item, Condition::FindingTest& test) const {
+    void readTokens(const JsonNode& node, const Item& item, std::vector<std::string>& out) const {
         if (!item.scale.listed()) {
             node.fail("\"" + item.id.text() + "\" has no listed values");
             return;
         }
         const std::vector<JsonNode> tokens = node.isArray() ? node.items() : std::vector<JsonNode>{node};
         for (const JsonNode& token : tokens) {
-            test.accepted.push_back(token.string());
-            if (!item.scale.index(test.accepted.back()))
-                token.fail("\"" + test.accepted.back() + "\" is not on the scale of \"" + item.id.text() + "\"");
+            out.push_back(token.string());
+            if (!item.scale.index(out.back()))
+                token.fail("\"" + out.back() + "\" is not on the scale of \"" + item.id.text() + "\"");
         }
         if (tokens.empty()) node.fail("needs at least one value");
     }
@@ -208,12 +230,14 @@ private:
             node.fail("\"" + item.id.text() + "\" has no order");
         }
     }
-    /// A bound on a grade becomes the list of tokens on the right side of it; a second bound narrows the first.
+    /// A bound on a grade becomes the list of tokens on the right side of it; a second bound narrows the
+    /// first.
     static void keepWithin(const Scale& scale, std::size_t bound, bool least, Condition::FindingTest& test) {
         std::vector<std::string> kept;
         for (std::size_t i = 0; i < scale.values.size(); ++i) {
             const std::string& token = scale.values[i].token;
-            const bool before = test.accepted.empty() || std::count(test.accepted.begin(), test.accepted.end(), token) > 0;
+            const bool before =
+                test.accepted.empty() || std::count(test.accepted.begin(), test.accepted.end(), token) > 0;
             if (before && (least ? i >= bound : i <= bound)) kept.push_back(token);
         }
         test.accepted = std::move(kept);
@@ -243,14 +267,16 @@ private:
     Condition sex() const {
         node_.onlyKeys({"sex"});
         const std::string word = node_.at("sex").string();
-        if (word != "female" && word != "male" && word != "other") node_.at("sex").fail("should be female, male or other");
+        if (word != "female" && word != "male" && word != "other")
+            node_.at("sex").fail("should be female, male or other");
         return make(Condition::SexTest{word});
     }
     void assessmentOnly() const {
         if (!words_.assessment) node_.fail("looks at the assessment, which is not there yet for this rule");
     }
     /// A name of sites or screens: known, else reported.
-    static std::string known(const JsonNode& node, const std::set<std::string>& names, const std::string& kind) {
+    static std::string known(const JsonNode& node, const std::set<std::string>& names,
+                             const std::string& kind) {
         if (!names.contains(node.string())) node.fail("no " + kind + " \"" + node.string() + "\"");
         return node.string();
     }
@@ -284,8 +310,10 @@ private:
         const JsonNode id = node_.at("red_sign");
         test.id = id.string() == "*" ? "*" : known(id, words_.redSigns, "red sign");
         if (const auto least = node_.find("urgency_at_least")) {
-            if (const auto urgency = urgencyNamed(least->string())) test.least = *urgency;
-            else least->fail("should be note, urgent or emergency");
+            if (const auto urgency = urgencyNamed(least->string()))
+                test.least = *urgency;
+            else
+                least->fail("should be note, urgent or emergency");
         }
         return make(std::move(test));
     }
@@ -297,8 +325,10 @@ private:
         const JsonNode verdict = node_.at("verdict");
         for (const JsonNode& word : verdict.isArray() ? verdict.items() : std::vector<JsonNode>{verdict}) {
             const auto named = screenVerdictNamed(word.string());
-            if (named && *named != ScreenVerdict::notExamined) test.verdicts.insert(*named);
-            else word.fail("should be low, raised or high");
+            if (named && *named != ScreenVerdict::notExamined)
+                test.verdicts.insert(*named);
+            else
+                word.fail("should be low, raised or high");
         }
         resultSide(test.which, test.side);
         return make(std::move(test));

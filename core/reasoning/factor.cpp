@@ -40,7 +40,7 @@ int readSlot(const Exam& exam, const FindingKey& key, const Scale& scale, const 
         return static_cast<int>(std::upper_bound(bins.begin(), bins.end(), value.number()) - bins.begin());
     if (value.kind() != Value::Kind::token) return kUnread;
     const auto index = scale.index(value.word());
-    return index ? static_cast<int>(*index) : kUnread;
+    return index && *index < scale.judged() ? static_cast<int>(*index) : kUnread;
 }
 
 double mixed(double model, double epsilon, double jointValues) {

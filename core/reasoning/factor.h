@@ -69,7 +69,8 @@ private:
 
 using Factors = std::vector<std::unique_ptr<Factor>>;
 
-/// A token's position on the scale, or for numbers the bin it falls into; kUnread for anything else.
+/// A token's position on the scale, or for numbers the bin it falls into; kUnread for anything else,
+/// a value without judgement ("long-standing") among them.
 [[nodiscard]] int readSlot(const Exam& exam, const FindingKey& key, const Scale& scale,
                            const std::vector<double>& bins);
 /// The distinct values (pairs at most) a feature takes, numbered in the order they appear.

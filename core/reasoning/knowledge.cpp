@@ -120,6 +120,7 @@ Assessment assess(const Exam& exam, const Knowledge& knowledge, const Exam* prev
     const RuleBook& rules = knowledge.rules();
     assessment.screens = rules.screens(exam);
     assessment.redSigns = rules.redSigns(exam, previous);
+    assessment.notAsked = rules.notAsked(exam);
     assessment.consistency = rules.consistency(exam);
     assessment.behavioralGroups = rules.behavioralGroups(exam);
     assessment.nextTests = nextTests(exam, knowledge, assessment);

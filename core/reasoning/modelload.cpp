@@ -47,7 +47,7 @@ std::size_t valueCount(const JsonNode& node, const ItemId& id, const std::vector
     const Item* item = context.catalogue.find(id);
     if (item == nullptr) return 0;
     if (!item->scale.listed()) node.fail("a number item needs bins");
-    return item->scale.values.size();
+    return item->scale.judged();
 }
 
 NodeIndex readNodeIndex(const JsonNode& place, const std::string& name, const ModelContext& context) {

@@ -15,8 +15,8 @@ void merge(std::vector<FindingKey>& to, const std::vector<FindingKey>& from) {
     to.erase(std::unique(to.begin(), to.end()), to.end());
 }
 
-/// What the decided rules of one group come to. Rules of a group look at the same thing, so only one counts: the
-/// strongest that holds, else the strongest that does not.
+/// What the decided rules of one group come to. Rules of a group look at the same thing, so only one counts:
+/// the strongest that holds, else the strongest that does not.
 struct GroupPull {
     bool held = false;
     double logRatio = 0;
@@ -38,7 +38,8 @@ std::vector<FindingKey> RuleBook::inOrder(std::vector<FindingKey> keys) const {
     std::stable_sort(keys.begin(), keys.end(), [&](const FindingKey& a, const FindingKey& b) {
         const auto one = order_.find(a.item);
         const auto two = order_.find(b.item);
-        return (one == order_.end() ? order_.size() : one->second) < (two == order_.end() ? order_.size() : two->second);
+        return (one == order_.end() ? order_.size() : one->second) <
+               (two == order_.end() ? order_.size() : two->second);
     });
     return keys;
 }
@@ -50,7 +51,7 @@ ScreenResult RuleBook::judge(const Screen& screen, const Exam& exam, Side side) 
     for (const ScreenRule& rule : screen.rules) {
         const Answer answer = rule.when.evaluate({&exam, nullptr, nullptr, side});
         if (answer.truth == Truth::unknown) continue;
-        looked = looked || !rule.background;
+        looked = looked || (!rule.background && !answer.because.empty()); // age alone is no look
         groups[rule.group].take(answer.holds(), answer.holds() ? rule.ifTrue : rule.ifFalse, answer.because);
     }
     if (!looked) return result;
@@ -63,9 +64,12 @@ ScreenResult RuleBook::judge(const Screen& screen, const Exam& exam, Side side) 
     const double odds = screen.prior / (1 - screen.prior) * std::exp(std::clamp(logRatio, -cap, cap));
     result.probability = odds / (1 + odds);
     result.because = inOrder(std::move(result.because));
-    if (result.probability >= screen.high) result.verdict = ScreenVerdict::high;
-    else if (result.probability >= screen.raised) result.verdict = ScreenVerdict::raised;
-    else result.verdict = ScreenVerdict::low;
+    if (result.probability >= screen.high)
+        result.verdict = ScreenVerdict::high;
+    else if (result.probability >= screen.raised)
+        result.verdict = ScreenVerdict::raised;
+    else
+        result.verdict = ScreenVerdict::low;
     return result;
 }
 
@@ -88,8 +92,8 @@ std::vector<RedSign> RuleBook::redSigns(const Exam& exam, const Exam* previous) 
         for (const RedSignLevel& level : rule.levels) {
             const Answer answer = level.when.evaluate({&exam, previous, nullptr, Side::none});
             if (!answer.holds()) continue;
-            out.push_back({rule.id, level.urgency, level.due, level.sentence, level.action, inOrder(answer.because),
-                           level.source});
+            out.push_back({rule.id, level.urgency, level.due, level.sentence, level.action,
+                           inOrder(answer.because), level.source});
             break;
         }
     }
@@ -107,7 +111,9 @@ std::vector<Answer> RuleBook::behavior(const Exam& exam) const {
     return out;
 }
 
-int RuleBook::behavioralGroups(const Exam& exam) const { return static_cast<int>(behavior(exam).size()); }
+int RuleBook::behavioralGroups(const Exam& exam) const {
+    return static_cast<int>(behavior(exam).size());
+}
 
 std::vector<ConsistencyNote> RuleBook::consistency(const Exam& exam) const {
     std::vector<ConsistencyNote> out;
@@ -116,7 +122,8 @@ std::vector<ConsistencyNote> RuleBook::consistency(const Exam& exam) const {
             rule.perSide ? std::vector<Side>{Side::left, Side::right} : std::vector<Side>{Side::none};
         for (const Side side : sides) {
             const Answer answer = rule.when.evaluate({&exam, nullptr, nullptr, side});
-            if (answer.holds()) out.push_back({rule.id, side, rule.sentence, inOrder(answer.because), rule.source});
+            if (answer.holds())
+                out.push_back({rule.id, side, rule.sentence, inOrder(answer.because), rule.source});
         }
     }
     const std::vector<Answer> groups = behavior(exam);

@@ -9,7 +9,8 @@ namespace rhizograph {
 /// Reads the rule files one after the other and collects everything that is wrong with them.
 class RuleBookLoader {
 public:
-    RuleBookLoader(const std::filesystem::path& directory, const Catalogue& catalogue) : directory_(directory) {
+    RuleBookLoader(const std::filesystem::path& directory, const Catalogue& catalogue)
+        : directory_(directory) {
         words_.catalogue = &catalogue;
         for (const Item& item : catalogue.items())
             book_.order_.emplace(item.id, catalogue.order(item.id));
@@ -20,7 +21,8 @@ public:
         withFile("sites.json", "rhizograph.sites", [&](const JsonNode& root) { readSites(root); });
         withFile("redsigns.json", "rhizograph.redsigns", [&](const JsonNode& root) { readRedSigns(root); });
         withFile("screens.json", "rhizograph.screens", [&](const JsonNode& root) { readScreens(root); });
-        withFile("consistency.json", "rhizograph.consistency", [&](const JsonNode& root) { readConsistency(root); });
+        withFile("consistency.json", "rhizograph.consistency",
+                 [&](const JsonNode& root) { readConsistency(root); });
         words_.assessment = true;
         withFile("workup.json", "rhizograph.workup", [&](const JsonNode& root) { readWorkup(root); });
         withFile("codes.json", "rhizograph.codes", [&](const JsonNode& root) { readCodes(root); });
@@ -29,7 +31,8 @@ public:
     }
 
 private:
-    template <class Read> void withFile(const std::string& name, const std::string& format, const Read& read) {
+    template <class Read>
+    void withFile(const std::string& name, const std::string& format, const Read& read) {
         const std::filesystem::path path = directory_ / name;
         auto json = readJsonFile(path);
         if (!json) {
@@ -44,8 +47,10 @@ private:
 
     void readEvidence() {
         auto evidence = Evidence::load(directory_ / "evidence.json");
-        if (evidence) book_.evidence_ = std::move(*evidence);
-        else problems_.insert(problems_.end(), evidence.problems().begin(), evidence.problems().end());
+        if (evidence)
+            book_.evidence_ = std::move(*evidence);
+        else
+            problems_.insert(problems_.end(), evidence.problems().begin(), evidence.problems().end());
     }
 
     void readSites(const JsonNode& root) {
@@ -65,7 +70,21 @@ private:
         return Condition::parse(node, words);
     }
 
+    /// Each term may name those above it.
+    void readTerms(const JsonNode& node) {
+        auto terms = std::make_shared<Terms>();
+        for (const JsonNode& entry : node.items()) {
+            entry.onlyKeys({"id", "per_side", "when"});
+            words_.terms = terms;
+            const bool perSide = entry.has("per_side") && entry.at("per_side").boolean();
+            const std::string id = entry.at("id").string();
+            const Condition when = condition(entry.at("when"), perSide);
+            if (!terms->emplace(id, Term{when, perSide}).second) entry.fail("\"" + id + "\" is named twice");
+        }
+    }
+
     void readRedSigns(const JsonNode& root) {
+        if (const auto terms = root.find("terms")) readTerms(*terms);
         for (const JsonNode& node : root.at("ask_always").items())
             readAskAlways(node);
         for (const JsonNode& node : root.at("red_signs").items()) {
@@ -83,16 +102,21 @@ private:
     }
     void readAskAlways(const JsonNode& node) {
         const Item* item = words_.catalogue->find(node.string());
-        if (item == nullptr) node.fail("no item \"" + node.string() + "\" in the catalogue");
-        else if (item->sided) node.fail("only questions without a side can always be asked");
-        else book_.askAlways_.push_back({item->id, Side::none});
+        if (item == nullptr)
+            node.fail("no item \"" + node.string() + "\" in the catalogue");
+        else if (item->sided)
+            node.fail("only questions without a side can always be asked");
+        else
+            book_.askAlways_.push_back({item->id, Side::none});
     }
     RuleBook::RedSignLevel redSignLevel(const JsonNode& node) {
         node.onlyKeys({"urgency", "due", "when", "sentence", "action", "source"});
         RuleBook::RedSignLevel level;
         const JsonNode urgency = node.at("urgency");
-        if (const auto named = urgencyNamed(urgency.string())) level.urgency = *named;
-        else urgency.fail("should be note, urgent or emergency");
+        if (const auto named = urgencyNamed(urgency.string()))
+            level.urgency = *named;
+        else
+            urgency.fail("should be note, urgent or emergency");
         level.due = node.at("due").string();
         if (level.due != "now" && level.due != "same_day" && level.due != "days" && level.due != "next_visit")
             node.at("due").fail("should be now, same_day, days or next_visit");
@@ -112,7 +136,8 @@ private:
     }
     void readScreens(const JsonNode& root) {
         for (const JsonNode& node : root.at("screens").items()) {
-            node.onlyKeys({"id", "label", "per_side", "prior", "raised", "high", "lr_cap", "source", "rules"});
+            node.onlyKeys(
+                {"id", "label", "per_side", "prior", "raised", "high", "lr_cap", "source", "rules"});
             RuleBook::Screen screen;
             screen.id = once(node.at("id"), words_.screens);
             screen.label = node.at("label").string();
@@ -172,7 +197,8 @@ private:
         for (const JsonNode& node : root.at("workup").items()) {
             node.onlyKeys({"id", "when", "text", "source"});
             RuleBook::WorkupRule rule;
-            rule.note = {once(node.at("id"), ids), node.at("text").string(), book_.evidence_.cited(node.at("source"))};
+            rule.note = {once(node.at("id"), ids), node.at("text").string(),
+                         book_.evidence_.cited(node.at("source"))};
             if (rule.note.text.find("sually considered") == std::string::npos)
                 node.at("text").fail("should say what is \"usually considered\", never order it");
             rule.when = condition(node.at("when"));
@@ -186,7 +212,8 @@ private:
         for (const JsonNode& node : root.at("codes").items()) {
             node.onlyKeys({"code", "text", "when", "status"});
             const std::string status = node.at("status").string();
-            if (status != "read" && status != "from memory") node.at("status").fail("should be read or from memory");
+            if (status != "read" && status != "from memory")
+                node.at("status").fail("should be read or from memory");
             RuleBook::CodeRule rule;
             rule.code = {system, once(node.at("code"), seen), node.at("text").string()};
             rule.when = condition(node.at("when"));

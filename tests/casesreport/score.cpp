@@ -15,6 +15,10 @@ namespace {
 constexpr double leastProbability = 1e-6;
 constexpr double sureFrom = 0.8;
 
+bool names(const std::vector<std::string>& ids, const std::string& id) {
+    return std::find(ids.begin(), ids.end(), id) != ids.end();
+}
+
 std::vector<Ranked> ranking(const Exam& exam, const Knowledge& knowledge) {
     std::vector<Ranked> out;
     for (const auto& entry : knowledge.localizer().posterior(exam))
@@ -31,8 +35,8 @@ void scoreAlarms(const Assessment& assessment, CaseScore& out) {
                          [&](const RedSign& sign) { return sign.id == id; }))
             out.redMissed.push_back(id);
     for (const RedSign& sign : assessment.redSigns)
-        if (sign.urgency == Urgency::emergency &&
-            std::find(given.mustNot.begin(), given.mustNot.end(), sign.id) != given.mustNot.end())
+        if (sign.urgency == Urgency::emergency && names(given.mustNot, sign.id) &&
+            !names(given.redSigns, sign.id))
             out.falseAlarms.push_back(sign.id);
     for (const std::string& id : given.screens)
         if (std::none_of(

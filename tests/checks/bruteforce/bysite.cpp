@@ -48,6 +48,10 @@ void Reference::tables(const Findings& findings, std::vector<Factor>& out) const
     for (const Json& table : sites_["tables"])
         for (const auto& [key, value] : findings) {
             if (key.first != table["item"]) continue;
+            // A value the table does not list ("long-standing") says nothing about the present state.
+            const Json& listed = table["values"];
+            if (!table.contains("bins") && std::find(listed.begin(), listed.end(), value) == listed.end())
+                continue;
             const std::size_t index =
                 table.contains("bins") ? bin(table["bins"], value) : place(table["values"], value);
             const double eps = table.value("epsilon", epsilon("table"));

@@ -28,5 +28,23 @@ TEST(Catalogue, RefusesAnItemOnAnUnknownScaleNamingThePlace) {
     EXPECT_EQ(bad.problems().front().place, "/items/0/scale");
 }
 
+std::string withScale(const std::string& values, const std::string& looks) {
+    return R"({"format":"rhizograph.catalogue","version":1,
+        "steps":[{"id":"s","label":"S"}],"groups":[{"id":"g","step":"s","label":"G","page":"P"}],
+        "scales":{},"not_testable":{"value":"not_testable","because":["pain"]},
+        "items":[{"id":"a","step":"s","group":"g","label":"A","sided":false,"tier":"core",
+        "scale":{"kind":"choice","normal":"no","values":)" +
+           values + R"(,"looks":)" + looks + "}}]}";
+}
+
+TEST(Catalogue, ValuesWithoutJudgementAreCountedApartAndStandLast) {
+    const auto good = parseCatalogue(withScale(R"(["no","yes","old"])", R"({"old":"plain"})"), "test.json");
+    ASSERT_TRUE(good.ok()) << good.problems().front().text();
+    EXPECT_EQ(good->items().front().scale.judged(), 2U);
+    const auto bad = parseCatalogue(withScale(R"(["no","old","yes"])", R"({"old":"plain"})"), "test.json");
+    ASSERT_FALSE(bad.ok());
+    EXPECT_EQ(bad.problems().front().reason, "values without judgement stand last");
+}
+
 } // namespace
 } // namespace rhizograph

@@ -141,6 +141,44 @@ TEST(Condition, AFallIsCountedInWholeGrades) {
     EXPECT_EQ(truth(rule, ExamMaker().left("strength.hip_flexion", "1")), Truth::unknown) << "no earlier visit";
 }
 
+TEST(Condition, TheEarlierVisitCanBeAskedWhatItFound) {
+    const std::string lost = R"({"item": "touch.perianal", "side": "left", "is": ["reduced", "absent"], "was": "normal"})";
+    const Exam before = ExamMaker().left("touch.perianal", "normal");
+    EXPECT_EQ(truth(lost, ExamMaker().left("touch.perianal", "reduced"), &before), Truth::yes);
+    EXPECT_EQ(truth(lost, ExamMaker().left("touch.perianal", "normal"), &before), Truth::no);
+    const Exam already = ExamMaker().left("touch.perianal", "absent");
+    EXPECT_EQ(truth(lost, ExamMaker().left("touch.perianal", "reduced"), &already), Truth::no);
+    EXPECT_EQ(truth(lost, ExamMaker().left("touch.perianal", "reduced")), Truth::unknown) << "no earlier visit";
+    const std::string fallTo3 = R"({"item": "strength.hip_flexion", "side": "left", "at_most": "3", "fell_by": 1})";
+    const Exam full = ExamMaker().left("strength.hip_flexion", "5");
+    EXPECT_EQ(truth(fallTo3, ExamMaker().left("strength.hip_flexion", "3"), &full), Truth::yes);
+    EXPECT_EQ(truth(fallTo3, ExamMaker().left("strength.hip_flexion", "4"), &full), Truth::no);
+}
+
+TEST(Condition, UnlessIsTrueUntilItsConditionIsKnownToHold) {
+    const std::string rule = R"({"unless": {"item": "history.fever", "is": "yes"}})";
+    EXPECT_EQ(truth(rule, Exam{}), Truth::yes) << "what was not asked lowers nothing";
+    EXPECT_EQ(truth(rule, ExamMaker().none("history.fever", "no")), Truth::yes);
+    EXPECT_EQ(truth(rule, ExamMaker().none("history.fever", "yes")), Truth::no);
+}
+
+TEST(Condition, ATermStandsForTheConditionItNames) {
+    auto terms = std::make_shared<Terms>();
+    terms->emplace("hot", Term{compiled(R"({"item": "history.fever", "is": "yes"})"), false});
+    Vocabulary vocabulary = words();
+    vocabulary.terms = terms;
+    vocabulary.sidedRule = true;
+    terms->emplace("weak", Term{compiled(R"({"item": "strength.hip_flexion", "side": "same", "at_most": "4"})", vocabulary), true});
+    vocabulary.sidedRule = false;
+    const Exam exam = ExamMaker().none("history.fever", "yes").right("strength.hip_flexion", "3");
+    EXPECT_EQ(compiled(R"({"term": "hot"})", vocabulary).evaluate({&exam, nullptr, nullptr, Side::none}).truth, Truth::yes);
+    EXPECT_EQ(compiled(R"({"either_side": {"term": "weak"}})", vocabulary).evaluate({&exam, nullptr, nullptr, Side::none}).truth,
+              Truth::yes);
+    EXPECT_THAT(refused(R"({"term": "weak"})", vocabulary).front().reason, HasSubstr("a term of one side"));
+    EXPECT_THAT(refused(R"({"term": "cold"})", vocabulary).front().reason, HasSubstr("no term \"cold\""));
+    EXPECT_THAT(refused(R"({"term": "hot"})").front().reason, HasSubstr("no term"));
+}
+
 TEST(Condition, AgeAndSexAreUnknownUntilGiven) {
     EXPECT_EQ(truth(R"({"age_at_least": 70})", ExamMaker(70, "")), Truth::yes);
     EXPECT_EQ(truth(R"({"age_at_most": 69})", ExamMaker(70, "")), Truth::no);
@@ -205,6 +243,8 @@ TEST(Condition, RefusesWhatHasNoMeaningWithPlaceAndReason) {
         {R"({"item": "vitals.temperature", "is": "yes"})", "/is", "has no listed values"},
         {R"({"item": "reflex.knee", "side": "same", "is": "0"})", "/side", "does not run side by side"},
         {R"({"item": "reflex.knee", "side": "up", "is": "0"})", "/side", "is not a side"},
+        {R"({"item": "history.fever", "recorded": true, "was": "no"})", "/", "or a change"},
+        {R"({"item": "history.fever", "is": "yes", "was": "hot"})", "/was", "not on the scale"},
         {R"({"any": []})", "/any", "at least one"},
         {R"({"any": [{"whim": 1}]})", "/any/0", "no known kind"},
         {R"({"count_at_least": 3, "of": [{"age_at_least": 4}]})", "/count_at_least", "should be 1 to 1"},
