@@ -125,8 +125,10 @@ TEST(NarrativeImpression, OffersNoSiteWhereNothingWasFound) {
     ASSERT_NE(impression, nullptr);
     EXPECT_EQ(impression->positives, "");
     EXPECT_EQ(impression->rest, "No finding bears on a site yet; no site is offered.");
-    EXPECT_EQ(sectionOf(narrative, "red_signs"), nullptr)
-        << "nothing was asked, so nothing may be said of warning signs";
+    const NarrativeSection* warnings = sectionOf(narrative, "red_signs");
+    ASSERT_NE(warnings, nullptr);
+    EXPECT_EQ(warnings->positives + warnings->rest, "") << "nothing was asked, so nothing may be said of warning signs";
+    EXPECT_NE(warnings->notExamined.find("bladder"), std::string::npos) << "what was not asked is said to be so";
     for (const NarrativeSection& section : narrative.sections)
         if (section.id != "impression") {
             EXPECT_EQ(section.positives + section.rest, "") << section.id;
