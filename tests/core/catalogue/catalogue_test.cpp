@@ -15,7 +15,8 @@ TEST(Catalogue, EveryCardHasAtLeastOneItem) {
     const auto catalogue = loadCatalogue(RHIZOGRAPH_RESOURCES "/knowledge/catalogue.json");
     ASSERT_TRUE(catalogue.ok());
     for (const Group& group : catalogue->groups())
-        EXPECT_FALSE(catalogue->itemsOf(group.step, group.id).empty()) << group.step.text() << "/" << group.id.text();
+        EXPECT_FALSE(catalogue->itemsOf(group.step, group.id).empty())
+            << group.step.text() << "/" << group.id.text();
 }
 
 TEST(Catalogue, RefusesAnItemOnAnUnknownScaleNamingThePlace) {

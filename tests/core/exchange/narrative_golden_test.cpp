@@ -127,8 +127,10 @@ TEST(NarrativeImpression, OffersNoSiteWhereNothingWasFound) {
     EXPECT_EQ(impression->rest, "No finding bears on a site yet; no site is offered.");
     const NarrativeSection* warnings = sectionOf(narrative, "red_signs");
     ASSERT_NE(warnings, nullptr);
-    EXPECT_EQ(warnings->positives + warnings->rest, "") << "nothing was asked, so nothing may be said of warning signs";
-    EXPECT_NE(warnings->notExamined.find("bladder"), std::string::npos) << "what was not asked is said to be so";
+    EXPECT_EQ(warnings->positives + warnings->rest, "")
+        << "nothing was asked, so nothing may be said of warning signs";
+    EXPECT_NE(warnings->notExamined.find("bladder"), std::string::npos)
+        << "what was not asked is said to be so";
     for (const NarrativeSection& section : narrative.sections)
         if (section.id != "impression") {
             EXPECT_EQ(section.positives + section.rest, "") << section.id;

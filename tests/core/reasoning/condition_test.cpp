@@ -7,8 +7,8 @@ namespace rhizograph {
 namespace {
 
 using testing::catalogue;
-using testing::ExamMaker;
 using ::testing::ElementsAre;
+using testing::ExamMaker;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 
@@ -53,8 +53,10 @@ TEST(Condition, AnAnsweredQuestionIsTrueOrFalseAndAnUnansweredOneUnknown) {
 TEST(Condition, NotTestableIsUnknownAndNeverNormal) {
     ExamMaker exam;
     exam.set("strength.hip_flexion", Side::left, Value::notTestable("pain"));
-    EXPECT_EQ(truth(R"({"item": "strength.hip_flexion", "side": "left", "at_most": "3"})", exam), Truth::unknown);
-    EXPECT_EQ(truth(R"({"not": {"item": "strength.hip_flexion", "side": "left", "at_most": "3"}})", exam), Truth::unknown);
+    EXPECT_EQ(truth(R"({"item": "strength.hip_flexion", "side": "left", "at_most": "3"})", exam),
+              Truth::unknown);
+    EXPECT_EQ(truth(R"({"not": {"item": "strength.hip_flexion", "side": "left", "at_most": "3"}})", exam),
+              Truth::unknown);
 }
 
 TEST(Condition, CombinationsFollowKleene) {
@@ -62,8 +64,12 @@ TEST(Condition, CombinationsFollowKleene) {
     const std::string yes = R"({"item": "history.fever", "is": "yes"})";
     const std::string no = R"({"item": "history.cancer", "is": "yes"})";
     const std::string open = R"({"item": "history.diabetes", "is": "yes"})";
-    const auto all = [&](const std::string& a, const std::string& b) { return truth(R"({"all": [)" + a + "," + b + "]}", exam); };
-    const auto any = [&](const std::string& a, const std::string& b) { return truth(R"({"any": [)" + a + "," + b + "]}", exam); };
+    const auto all = [&](const std::string& a, const std::string& b) {
+        return truth(R"({"all": [)" + a + "," + b + "]}", exam);
+    };
+    const auto any = [&](const std::string& a, const std::string& b) {
+        return truth(R"({"any": [)" + a + "," + b + "]}", exam);
+    };
     EXPECT_EQ(all(yes, open), Truth::unknown);
     EXPECT_EQ(all(no, open), Truth::no);
     EXPECT_EQ(all(yes, yes), Truth::yes);
@@ -77,8 +83,10 @@ TEST(Condition, CombinationsFollowKleene) {
 TEST(Condition, ACountIsDecidedAsSoonAsTheRestCannotChangeIt) {
     const std::string rule = R"({"count_at_least": 2, "of": [{"item": "history.fever", "is": "yes"},
         {"item": "history.cancer", "is": "yes"}, {"item": "history.diabetes", "is": "yes"}]})";
-    EXPECT_EQ(truth(rule, ExamMaker().none("history.fever", "yes").none("history.cancer", "yes")), Truth::yes);
-    EXPECT_EQ(truth(rule, ExamMaker().none("history.fever", "yes").none("history.cancer", "no")), Truth::unknown);
+    EXPECT_EQ(truth(rule, ExamMaker().none("history.fever", "yes").none("history.cancer", "yes")),
+              Truth::yes);
+    EXPECT_EQ(truth(rule, ExamMaker().none("history.fever", "yes").none("history.cancer", "no")),
+              Truth::unknown);
     EXPECT_EQ(truth(rule, ExamMaker().none("history.fever", "no").none("history.cancer", "no")), Truth::no);
 }
 
@@ -88,7 +96,8 @@ TEST(Condition, GradesAreComparedInTheOrderOfTheirScale) {
         EXPECT_EQ(truth(atMost4, ExamMaker().left("strength.hip_flexion", grade)), Truth::yes) << grade;
     for (const char* grade : {"4+", "5"})
         EXPECT_EQ(truth(atMost4, ExamMaker().left("strength.hip_flexion", grade)), Truth::no) << grade;
-    const std::string only3to4 = R"({"item": "strength.hip_flexion", "side": "left", "at_least": "3", "at_most": "4"})";
+    const std::string only3to4 =
+        R"({"item": "strength.hip_flexion", "side": "left", "at_least": "3", "at_most": "4"})";
     EXPECT_EQ(truth(only3to4, ExamMaker().left("strength.hip_flexion", "4-")), Truth::yes);
     EXPECT_EQ(truth(only3to4, ExamMaker().left("strength.hip_flexion", "2")), Truth::no);
 }
@@ -96,18 +105,22 @@ TEST(Condition, GradesAreComparedInTheOrderOfTheirScale) {
 TEST(Condition, ASidedItemWithoutASideMeansEitherSide) {
     const std::string rule = R"({"item": "reflex.plantar", "is": "up"})";
     EXPECT_EQ(truth(rule, ExamMaker().right("reflex.plantar", "up")), Truth::yes);
-    EXPECT_EQ(truth(rule, ExamMaker().left("reflex.plantar", "up").right("reflex.plantar", "down")), Truth::yes);
+    EXPECT_EQ(truth(rule, ExamMaker().left("reflex.plantar", "up").right("reflex.plantar", "down")),
+              Truth::yes);
     EXPECT_EQ(truth(rule, ExamMaker().left("reflex.plantar", "down")), Truth::unknown);
     EXPECT_EQ(truth(rule, ExamMaker().both("reflex.plantar", "down")), Truth::no);
-    EXPECT_EQ(truth(R"({"item": "reflex.plantar", "is": "up", "side": "both"})", ExamMaker().left("reflex.plantar", "up")),
+    EXPECT_EQ(truth(R"({"item": "reflex.plantar", "is": "up", "side": "both"})",
+                    ExamMaker().left("reflex.plantar", "up")),
               Truth::unknown);
 }
 
 TEST(Condition, AWildcardMeansAnyOfItsItemsButTheExcepted) {
-    const std::string rule = R"({"item": "strength.*", "except": ["strength.give_way"], "at_most": "3", "side": "left"})";
+    const std::string rule =
+        R"({"item": "strength.*", "except": ["strength.give_way"], "at_most": "3", "side": "left"})";
     EXPECT_EQ(truth(rule, ExamMaker().left("strength.toe_flexion", "2")), Truth::yes);
     EXPECT_EQ(truth(rule, ExamMaker().right("strength.toe_flexion", "2")), Truth::unknown);
-    EXPECT_THAT(refused(R"({"item": "strength.*", "at_most": "3"})"), ::testing::SizeIs(1)) << "give way has no order";
+    EXPECT_THAT(refused(R"({"item": "strength.*", "at_most": "3"})"), ::testing::SizeIs(1))
+        << "give way has no order";
 }
 
 TEST(Condition, SidesInsideARuleAreRelative) {
@@ -116,13 +129,16 @@ TEST(Condition, SidesInsideARuleAreRelative) {
     EXPECT_EQ(truth(rule, ExamMaker().left("reflex.ankle", "0").right("reflex.ankle", "2")), Truth::yes);
     EXPECT_EQ(truth(rule, ExamMaker().left("reflex.ankle", "2").right("reflex.ankle", "0")), Truth::yes);
     EXPECT_EQ(truth(rule, ExamMaker().both("reflex.ankle", "0")), Truth::no);
-    const std::string both = R"({"both_sides": {"item": "strength.*", "except": ["strength.give_way"], "side": "same", "at_most": "4"}})";
-    EXPECT_EQ(truth(both, ExamMaker().left("strength.hip_flexion", "4").right("strength.toe_flexion", "3")), Truth::yes);
+    const std::string both =
+        R"({"both_sides": {"item": "strength.*", "except": ["strength.give_way"], "side": "same", "at_most": "4"}})";
+    EXPECT_EQ(truth(both, ExamMaker().left("strength.hip_flexion", "4").right("strength.toe_flexion", "3")),
+              Truth::yes);
     EXPECT_EQ(truth(both, ExamMaker().left("strength.hip_flexion", "4")), Truth::unknown);
 }
 
 TEST(Condition, OneNumberCanBeSubtractedFromAnother) {
-    const std::string rule = R"({"either_side": {"item": "girth.calf", "side": "same", "minus": {"item": "girth.calf", "side": "other"}, "at_least": 3}})";
+    const std::string rule =
+        R"({"either_side": {"item": "girth.calf", "side": "same", "minus": {"item": "girth.calf", "side": "other"}, "at_least": 3}})";
     EXPECT_EQ(truth(rule, ExamMaker().left("girth.calf", 38.1).right("girth.calf", 35.1)), Truth::yes);
     EXPECT_EQ(truth(rule, ExamMaker().left("girth.calf", 37.0).right("girth.calf", 35.1)), Truth::no);
     EXPECT_EQ(truth(rule, ExamMaker().left("girth.calf", 40.0)), Truth::unknown);
@@ -136,20 +152,25 @@ TEST(Condition, AFallIsCountedInWholeGrades) {
     };
     EXPECT_EQ(fall("5", "4"), Truth::yes);
     EXPECT_EQ(fall("4-", "3"), Truth::yes);
-    EXPECT_EQ(fall("4+", "4-"), Truth::no) << "half grades do not count: O'Neill S et al., Chiropr Man Therap 2017";
+    EXPECT_EQ(fall("4+", "4-"), Truth::no)
+        << "half grades do not count: O'Neill S et al., Chiropr Man Therap 2017";
     EXPECT_EQ(fall("3", "5"), Truth::no);
-    EXPECT_EQ(truth(rule, ExamMaker().left("strength.hip_flexion", "1")), Truth::unknown) << "no earlier visit";
+    EXPECT_EQ(truth(rule, ExamMaker().left("strength.hip_flexion", "1")), Truth::unknown)
+        << "no earlier visit";
 }
 
 TEST(Condition, TheEarlierVisitCanBeAskedWhatItFound) {
-    const std::string lost = R"({"item": "touch.perianal", "side": "left", "is": ["reduced", "absent"], "was": "normal"})";
+    const std::string lost =
+        R"({"item": "touch.perianal", "side": "left", "is": ["reduced", "absent"], "was": "normal"})";
     const Exam before = ExamMaker().left("touch.perianal", "normal");
     EXPECT_EQ(truth(lost, ExamMaker().left("touch.perianal", "reduced"), &before), Truth::yes);
     EXPECT_EQ(truth(lost, ExamMaker().left("touch.perianal", "normal"), &before), Truth::no);
     const Exam already = ExamMaker().left("touch.perianal", "absent");
     EXPECT_EQ(truth(lost, ExamMaker().left("touch.perianal", "reduced"), &already), Truth::no);
-    EXPECT_EQ(truth(lost, ExamMaker().left("touch.perianal", "reduced")), Truth::unknown) << "no earlier visit";
-    const std::string fallTo3 = R"({"item": "strength.hip_flexion", "side": "left", "at_most": "3", "fell_by": 1})";
+    EXPECT_EQ(truth(lost, ExamMaker().left("touch.perianal", "reduced")), Truth::unknown)
+        << "no earlier visit";
+    const std::string fallTo3 =
+        R"({"item": "strength.hip_flexion", "side": "left", "at_most": "3", "fell_by": 1})";
     const Exam full = ExamMaker().left("strength.hip_flexion", "5");
     EXPECT_EQ(truth(fallTo3, ExamMaker().left("strength.hip_flexion", "3"), &full), Truth::yes);
     EXPECT_EQ(truth(fallTo3, ExamMaker().left("strength.hip_flexion", "4"), &full), Truth::no);
@@ -168,11 +189,18 @@ TEST(Condition, ATermStandsForTheConditionItNames) {
     Vocabulary vocabulary = words();
     vocabulary.terms = terms;
     vocabulary.sidedRule = true;
-    terms->emplace("weak", Term{compiled(R"({"item": "strength.hip_flexion", "side": "same", "at_most": "4"})", vocabulary), true});
+    terms->emplace(
+        "weak",
+        Term{compiled(R"({"item": "strength.hip_flexion", "side": "same", "at_most": "4"})", vocabulary),
+             true});
     vocabulary.sidedRule = false;
     const Exam exam = ExamMaker().none("history.fever", "yes").right("strength.hip_flexion", "3");
-    EXPECT_EQ(compiled(R"({"term": "hot"})", vocabulary).evaluate({&exam, nullptr, nullptr, Side::none}).truth, Truth::yes);
-    EXPECT_EQ(compiled(R"({"either_side": {"term": "weak"}})", vocabulary).evaluate({&exam, nullptr, nullptr, Side::none}).truth,
+    EXPECT_EQ(
+        compiled(R"({"term": "hot"})", vocabulary).evaluate({&exam, nullptr, nullptr, Side::none}).truth,
+        Truth::yes);
+    EXPECT_EQ(compiled(R"({"either_side": {"term": "weak"}})", vocabulary)
+                  .evaluate({&exam, nullptr, nullptr, Side::none})
+                  .truth,
               Truth::yes);
     EXPECT_THAT(refused(R"({"term": "weak"})", vocabulary).front().reason, HasSubstr("a term of one side"));
     EXPECT_THAT(refused(R"({"term": "cold"})", vocabulary).front().reason, HasSubstr("no term \"cold\""));
@@ -195,9 +223,14 @@ TEST(Condition, RecordedTellsWhetherAnAnswerIsThere) {
 }
 
 TEST(Condition, NamesTheFindingsThatMadeItTrue) {
-    const auto answer = compiled(R"({"any": [{"item": "history.fever", "is": "yes"}, {"item": "history.cancer", "is": "yes"},
+    const auto answer =
+        compiled(R"({"any": [{"item": "history.fever", "is": "yes"}, {"item": "history.cancer", "is": "yes"},
         {"not": {"item": "history.diabetes", "is": "no"}}]})")
-                            .evaluate({&ExamMaker().none("history.fever", "yes").none("history.cancer", "no").none("history.diabetes", "yes").exam()});
+            .evaluate({&ExamMaker()
+                            .none("history.fever", "yes")
+                            .none("history.cancer", "no")
+                            .none("history.diabetes", "yes")
+                            .exam()});
     EXPECT_THAT(answer.because, ElementsAre(FindingKey{ItemId{"history.diabetes"}, Side::none}, fever));
 }
 
