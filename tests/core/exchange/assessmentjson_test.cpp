@@ -24,8 +24,8 @@ const FindingKey ankle{ItemId{"reflex.ankle"}, Side::left};
 TEST(AssessmentJson, HoldsTheKeysOfTheFileContractInAFixedOrder) {
     EXPECT_THAT(keysOf(assessmentToJson({})),
                 ElementsAre("format", "version", "localization", "nothing_known", "fit", "levels", "screens",
-                            "red_signs", "consistency", "behavioral_groups", "next_tests", "workup", "codes",
-                            "knowledge_version"));
+                            "red_signs", "not_asked", "consistency", "behavioral_groups", "next_tests",
+                            "workup", "codes", "knowledge_version"));
 }
 
 TEST(AssessmentJson, WritesAnswersWithTheWordsOfTheContract) {
