@@ -1,5 +1,6 @@
 // The engine's posterior against the second implementation beside this file, finding for finding.
 #include "checks/bruteforce/reference.h"
+#include "checks/bruteforce/shaken.h"
 #include "exchange/examfile.h"
 #include "reasoning/knowledge.h"
 #include "reasoning/localizer.h"
@@ -31,11 +32,15 @@ protected:
         delete reference;
     }
 
-    /// Largest difference over all sites and sides; infinite when the two do not know the same ones.
     static double difference(const Exam& exam, const Json& file) {
-        auto expected = reference->posterior(file);
+        return difference(*knowledge, *reference, exam, file);
+    }
+    /// Largest difference over all sites and sides; infinite when the two do not know the same ones.
+    static double difference(const Knowledge& loaded, const bruteforce::Reference& second, const Exam& exam,
+                             const Json& file) {
+        auto expected = second.posterior(file);
         double worst = 0;
-        for (const auto& site : knowledge->localizer().posterior(exam)) {
+        for (const auto& site : loaded.localizer().posterior(exam)) {
             const auto found = expected.find({site.site.text(), std::string{name(site.side)}});
             if (found == expected.end()) return INFINITY;
             worst = std::max(worst, std::abs(found->second - site.probability));
@@ -116,6 +121,31 @@ TEST_F(Exactness, RandomExamsWithNearlyEveryItemAgree) {
         worst = std::max(worst, d);
     }
     std::printf("%d random exams of nearly every item, largest difference %.2g\n", exams, worst);
+}
+
+TEST_F(Exactness, TheyAgreeOnOtherNumbersThanThoseOfToday) {
+    std::mt19937 random{11};
+    double worst = 0;
+    constexpr unsigned editions = 4, exams = 30;
+    std::size_t changed = 0;
+    for (unsigned edition = 0; edition < editions; ++edition) {
+        const bruteforce::ShakenKnowledge shaken{RHIZOGRAPH_RESOURCES "/knowledge", edition};
+        const auto loaded = Knowledge::load(shaken.directory());
+        ASSERT_TRUE(loaded.ok()) << loaded.problems().front().text();
+        const bruteforce::Reference second{shaken.directory()};
+        const auto items = bearing(second, loaded->catalogue(), random);
+        for (unsigned i = 0; i < exams; ++i) {
+            const Exam exam =
+                rhizograph::testing::someExam(items, i % 3 == 0 ? 60 : 1 + random() % 9, random);
+            const double d = difference(*loaded, second, exam, examToJson(exam, loaded->catalogue()));
+            EXPECT_LT(d, tolerance) << examText(exam, loaded->catalogue());
+            worst = std::max(worst, d);
+        }
+        changed += shaken.changed();
+    }
+    EXPECT_GT(changed, 1000U * editions);
+    std::printf("%u editions with %zu numbers or rows changed each, %u exams, largest difference %.2g\n",
+                editions, changed / editions, editions * exams, worst);
 }
 
 TEST_F(Exactness, EveryCaseAgrees) {
