@@ -48,7 +48,7 @@ RowContent FindingRow::content() const {
 }
 
 RowFrame FindingRow::frame(int width) const {
-    return {width, textScale(this), font(), layoutDirection() == Qt::RightToLeft};
+    return {width, textScale(this), font(), heads_, layoutDirection() == Qt::RightToLeft};
 }
 
 const Finding* FindingRow::before(Side side) const {
@@ -74,6 +74,12 @@ void FindingRow::layOut() {
 
 void FindingRow::setOptions(const ExamOptions& options) {
     options_ = options;
+    layOut();
+}
+
+void FindingRow::setHeads(bool shown) {
+    if (shown == heads_) return;
+    heads_ = shown;
     layOut();
 }
 
@@ -205,6 +211,14 @@ QString FindingRow::noteWords() const {
     return notes.join(QStringLiteral("; "));
 }
 
+void FindingRow::paintHeads(QPainter& painter) const {
+    if (layout_.rightHead.isEmpty()) return;
+    painter.setFont(sized(this, 15, QFont::Bold));
+    painter.setPen(Theme::of(this).ink);
+    painter.drawText(layout_.rightHead, Qt::AlignCenter, tr("Right"));
+    painter.drawText(layout_.leftHead, Qt::AlignCenter, tr("Left"));
+}
+
 void FindingRow::paintLabel(QPainter& painter) const {
     const Theme& theme = Theme::of(this);
     const RowCell& label = layout_.cells.back();
@@ -231,7 +245,7 @@ void FindingRow::paintLabel(QPainter& painter) const {
     if (under) words = painter.boundingRect(room.translated(0, -10 * scale), flags, label.text);
     painter.drawText(words.adjusted(-2, 0, 2, 0), flags, label.text);
     if (note.isEmpty()) return;
-    const QPointF beside(std::min(words.right() + 12 * scale, room.right() - 4), words.bottom() - 11 * scale);
+    const QPointF beside(std::min(words.right() + 10 * scale, room.right() - 2), words.bottom() - 11 * scale);
     paintNoteGlyph(painter, under ? QPointF(room.center().x(), words.bottom() + 10 * scale) : beside,
                    theme.quiet, scale);
 }
@@ -241,6 +255,7 @@ void FindingRow::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(QRectF(0, height() - 1, width(), 1), theme.line);
+    paintHeads(painter);
     paintLabel(painter);
     for (int i = 0; i < cellCount(); ++i) {
         if (at(i).kind == RowCell::Kind::label ||

@@ -23,6 +23,8 @@ public:
 
     [[nodiscard]] const Item& item() const { return item_; }
     void setOptions(const ExamOptions& options);
+    /// Names the sides above the buttons: on the first paired row below others.
+    void setHeads(bool shown);
     /// Lays out again and repaints when the item's findings read differently now.
     void refresh();
     /// Puts the keyboard on the value that stands, else on the normal one of this side.
@@ -78,6 +80,7 @@ private:
     [[nodiscard]] const Finding* before(Side side) const;
     [[nodiscard]] CellFace face(int index) const;
     [[nodiscard]] QString cellName(const RowCell& cell) const;
+    void paintHeads(QPainter& painter) const;
     void paintLabel(QPainter& painter) const;
     [[nodiscard]] QString noteWords() const;
     void layOut();
@@ -95,6 +98,7 @@ private:
     const Item& item_;
     ExamOptions options_;
     RowLayout layout_;
+    bool heads_ = false;
     int focus_ = 0;
     int hover_ = -1;
     int pressed_ = -1;

@@ -1,14 +1,15 @@
 #include "exam/groupcard.h"
 
-#include "exam/columnheads.h"
 #include "exam/findingrow.h"
 #include "exam/steptally.h"
 #include "exam/textrow.h"
 #include "parts/button.h"
+#include "parts/flow.h"
 #include "parts/textsize.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPainter>
 #include <QVBoxLayout>
 
 namespace rhizograph::app {
@@ -25,26 +26,30 @@ GroupCard::GroupCard(VisitSession& session, const Group& group, const ExamOption
 }
 
 void GroupCard::buildHead() {
-    title_ = new QLabel(QString::fromStdString(group_.label), this);
-    title_->setFont(sized(this, 17, QFont::DemiBold));
-    title_->setWordWrap(true);
-    count_ = new QLabel(this);
+    // Title and count keep to one line and break only where the card is too narrow for both.
+    auto* words = new QWidget(this);
+    auto* flow = new FlowLayout(10);
+    flow->setContentsMargins(0, 0, 0, 0);
+    words->setLayout(flow);
+    title_ = new QLabel(QString::fromStdString(group_.label), words);
+    count_ = new QLabel(words);
+    flow->addWidget(title_);
+    flow->addWidget(count_);
     rest_ = new PlainButton(restWords(), PlainButton::Kind::action, this);
     rest_->setAccessibleName(QString::fromStdString(group_.label) + ", " + restWords());
     rest_->setVisible(!session_.readOnly());
     connect(rest_, &QAbstractButton::clicked, this, &GroupCard::restNormal);
-    auto* head = new QHBoxLayout;
-    head->setContentsMargins(16, 4, 8, 4);
-    head->setSpacing(10);
-    head->addWidget(title_);
-    head->addWidget(count_, 1);
-    head->addWidget(rest_);
-    column_->addLayout(head);
+    rest_->setFocusPolicy(Qt::TabFocus);
+    head_ = new QHBoxLayout;
+    head_->setContentsMargins(16, 4, 8, 4);
+    head_->setSpacing(10);
+    head_->addWidget(words, 1, Qt::AlignVCenter);
+    head_->addWidget(rest_);
+    head_->addStrut(grown(this, 44));
+    column_->addLayout(head_);
 }
 
 void GroupCard::buildRows() {
-    heads_ = new ColumnHeads(this);
-    column_->addWidget(heads_);
     for (const Item* item : items_) {
         if (item->scale.kind == Scale::Kind::text) {
             auto* row = new TextRow(session_, *item, this);
@@ -60,6 +65,7 @@ void GroupCard::buildRows() {
                 [this, row](int direction) { emit rowLeft(row, direction); });
     }
     more_ = new PlainButton(QString(), PlainButton::Kind::flat, this);
+    more_->setFocusPolicy(Qt::TabFocus);
     connect(more_, &QAbstractButton::clicked, this, [this] { setMoreShown(!moreShown_); });
     column_->addWidget(more_);
 }
@@ -121,15 +127,16 @@ void GroupCard::setMoreShown(bool shown) {
 }
 
 void GroupCard::arrange() {
-    bool sided = false;
+    bool below = false; // another paired row stands right above
     std::size_t waiting = 0;
     for (const Item* item : items_) {
         const bool visible = shown(*item);
         rowWidget(item->id)->setVisible(visible);
-        sided = sided || (visible && item->sided);
+        if (FindingRow* found = row(item->id); found != nullptr && visible)
+            found->setHeads(item->sided && !below);
+        if (visible) below = item->sided;
         waiting += item->tier == Tier::core || forward_.contains(item->id) ? 0 : 1;
     }
-    heads_->setVisible(sided);
     more_->setVisible(waiting > 0);
     more_->setText(moreShown_ ? tr("Fewer") : tr("More (%1)").arg(waiting));
     more_->setAccessibleName(QString::fromStdString(group_.label) + ", " + more_->text());
@@ -165,30 +172,47 @@ QString GroupCard::restWords() const {
 
 void GroupCard::updateHead() {
     int total = 0, whole = 0, open = 0, bulk = 0;
+    const Exam& exam = session_.exam();
     bool fillable = false;
     for (const Item* item : shownItems()) {
         ++total;
-        whole += recordedWhole(session_.exam(), *item) ? 1 : 0;
+        whole += recordedWhole(exam, *item) ? 1 : 0;
         fillable = fillable || normalValue(item->scale).has_value();
+        bool byHand = true;
         for (const FindingKey& key : keysOf(*item)) {
-            const Finding* found = session_.exam().find(key);
+            const Finding* found = exam.find(key);
             open += found == nullptr && normalValue(item->scale) ? 1 : 0;
-            bulk += found != nullptr && found->bulk ? 1 : 0;
+            byHand = byHand && !(found != nullptr && found->bulk);
         }
+        bulk += byHand ? 0 : 1;
     }
     QString words = tr("%1 of %2 recorded").arg(whole).arg(total);
-    if (bulk > 0) words += tr(", %1 filled in bulk").arg(bulk);
-    count_->setText(total > 0 ? words : tr("nothing of the everyday examination"));
+    if (bulk > 0) words += tr(", %1 in bulk").arg(bulk);
+    count_->setText(total > 0 ? words : tr("when needed"));
     QPalette colors = count_->palette();
     colors.setColor(QPalette::WindowText, Theme::of(this).quiet);
     count_->setPalette(colors);
     count_->setFont(sized(this, 15));
+    title_->setFont(sized(this, 17, QFont::DemiBold));
+    for (QLabel* label : {title_, count_})
+        label->setMinimumHeight(grown(this, 24));
     rest_->setVisible(fillable && !session_.readOnly());
     rest_->setEnabled(open > 0);
 }
 
 void GroupCard::restNormal() {
     session_.restNormal(QString::fromStdString(group_.label) + ": " + restWords().toLower(), shownItems());
+}
+
+void GroupCard::paintEvent(QPaintEvent* event) {
+    Card::paintEvent(event);
+    const int below = head_->geometry().bottom() + 1;
+    QPainter(this).fillRect(QRect(1, below, width() - 2, 1), Theme::of(this).line);
+}
+
+void GroupCard::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) updateHead();
+    Card::changeEvent(event);
 }
 
 } // namespace rhizograph::app

@@ -8,11 +8,11 @@
 #include <set>
 
 class QLabel;
+class QHBoxLayout;
 class QVBoxLayout;
 
 namespace rhizograph::app {
 
-class ColumnHeads;
 class FindingRow;
 class PlainButton;
 class TextRow;
@@ -50,6 +50,10 @@ signals:
     void rowLeft(rhizograph::app::FindingRow* row, int direction);
     void rowMade(rhizograph::app::FindingRow* row);
 
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
 private:
     void buildHead();
     void buildRows();
@@ -67,11 +71,11 @@ private:
     std::set<ItemId> forward_;
     bool moreShown_ = false;
     QVBoxLayout* column_ = nullptr;
+    QHBoxLayout* head_ = nullptr;
     QLabel* title_ = nullptr;
     QLabel* count_ = nullptr;
     PlainButton* rest_ = nullptr;
     PlainButton* more_ = nullptr;
-    ColumnHeads* heads_ = nullptr;
 };
 
 } // namespace rhizograph::app

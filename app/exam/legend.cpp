@@ -17,9 +17,10 @@ Legend::Legend(const QString& lastVisit, QWidget* parent) : QWidget(parent) {
     entries_ = {{tr("not examined"), State::unexamined, Look::plain, false},
                 {lookWord(Look::normal), State::chosen, Look::normal, false},
                 {tr("filled in bulk"), State::bulk, Look::normal, false}};
-    for (const Look look : {Look::reduced, Look::marked, Look::heightened})
+    for (const Look look : {Look::reduced, Look::marked})
         entries_.push_back({lookWord(look), State::chosen, look, false});
     if (!lastVisit.isEmpty()) entries_.push_back({lastVisit, State::unexamined, Look::plain, true});
+    entries_.push_back({lookWord(Look::heightened), State::chosen, Look::heightened, false});
 }
 
 QSize Legend::sizeHint() const {

@@ -26,10 +26,23 @@ QFont fontOf(const RowFrame& frame, int pixels, QFont::Weight weight) {
     return font;
 }
 
+int pixelsOf(const Scale& scale) {
+    return scale.kind == Scale::Kind::choice ? 15 : 17;
+}
+
 /// Measured bold, so that a button keeps its place when it is chosen.
 qreal textWidth(const RowFrame& frame, const Scale& scale, const QString& text) {
-    const int pixels = scale.kind == Scale::Kind::choice ? 15 : 17;
-    return QFontMetricsF(fontOf(frame, pixels, QFont::Bold)).horizontalAdvance(text);
+    return QFontMetricsF(fontOf(frame, pixelsOf(scale), QFont::Bold)).horizontalAdvance(text);
+}
+
+/// Whether a button of this width holds its text; words may break into two lines, never inside a word.
+bool holdsText(const RowFrame& frame, int pixels, const QString& text, qreal width) {
+    const QFontMetricsF metrics(fontOf(frame, pixels, QFont::Bold));
+    const qreal room = width - 10;
+    for (const QString& word : text.split(' '))
+        if (metrics.horizontalAdvance(word) > room) return false;
+    const QRectF box = metrics.boundingRect(QRectF(0, 0, room, 10000), Qt::TextWordWrap, text);
+    return box.height() <= std::round(least * frame.scale) - 2;
 }
 
 qreal lineHeight(const RowFrame& frame) {
@@ -82,26 +95,37 @@ RowCell valueCell(const RowContent& content, const Value& value, Side side) {
     return {Kind::value, side, value, text, {}};
 }
 
+/// Buttons in a line, as many as hold their texts, spread evenly over the lines needed.
 std::size_t columnsFor(const RowContent& content, const RowFrame& frame, const std::vector<RowCell>& cells,
                        qreal width) {
-    qreal need = least;
-    for (const RowCell& each : cells)
-        need = std::max(need, textWidth(frame, content.item->scale, each.text) + 10 * frame.scale);
-    const auto fit = static_cast<std::size_t>(std::max(1.0, std::floor((width + gap) / (need + gap))));
-    const std::size_t lines = (cells.size() + fit - 1) / fit;
-    return (cells.size() + lines - 1) / lines;
+    for (std::size_t columns = cells.size(); columns > 1; --columns) {
+        const qreal each = (width - gap * static_cast<qreal>(columns - 1)) / static_cast<qreal>(columns);
+        const auto fits = [&](const RowCell& cell) {
+            return holdsText(frame, pixelsOf(content.item->scale), cell.text, each);
+        };
+        if (each < least || !std::all_of(cells.begin(), cells.end(), fits)) continue;
+        const std::size_t lines = (cells.size() + columns - 1) / columns;
+        return (cells.size() + lines - 1) / lines;
+    }
+    return 1;
 }
 
 /// Puts the outermost grades behind one button when a line does not hold them all.
-void fold(Block& block, std::size_t fit) {
-    const std::size_t kept = fit - 1;
-    RowCell folded{Kind::fold, block.cells.front().side, std::nullopt, {}, {}};
-    for (std::size_t i = block.cells.size(); i-- > kept;)
-        block.folded.push_back(block.cells[i].value->word());
-    folded.text = block.cells.back().text + QChar(0x2013) + block.cells[kept].text;
-    block.cells.resize(kept);
-    block.cells.push_back(std::move(folded));
-    block.columns = fit;
+void fold(Block& block, const RowFrame& frame, qreal width) {
+    auto fit = static_cast<std::size_t>(std::floor((width + gap) / (least + gap)));
+    for (fit = std::min(fit, block.cells.size() - 1); fit >= 4; --fit) {
+        const std::size_t kept = fit - 1;
+        const qreal each = (width - gap * static_cast<qreal>(kept)) / static_cast<qreal>(fit);
+        const QString text = block.cells.back().text + QChar(0x2013) + block.cells[kept].text;
+        if (!holdsText(frame, 15, text, each)) continue;
+        const RowCell folded{Kind::fold, block.cells.front().side, std::nullopt, text, {}};
+        for (std::size_t i = block.cells.size(); i-- > kept;)
+            block.folded.push_back(block.cells[i].value->word());
+        block.cells.resize(kept);
+        block.cells.push_back(folded);
+        block.columns = fit;
+        return;
+    }
 }
 
 Block blockOf(const RowContent& content, const RowFrame& frame, Side side, qreal width) {
@@ -119,7 +143,7 @@ Block blockOf(const RowContent& content, const RowFrame& frame, Side side, qreal
     if (item.scale.numeric() && !isScore(item.scale)) {
         const QString text = now != nullptr
                                  ? shownNumber(item.scale, now->value.number(), content.options.length)
-                                 : shownUnit(item.scale, content.options.length).suffix.trimmed();
+                                 : QChar(0x2013) + shownUnit(item.scale, content.options.length).suffix;
         block.cells.push_back(
             {Kind::field, side, now != nullptr ? std::optional{now->value} : std::nullopt, text, {}});
         return block;
@@ -127,10 +151,8 @@ Block blockOf(const RowContent& content, const RowFrame& frame, Side side, qreal
     for (const Value& value : offered(content))
         block.cells.push_back(valueCell(content, value, side));
     block.columns = columnsFor(content, frame, block.cells, width);
-    const bool grades = item.scale.kind == Scale::Kind::grade;
-    const auto fit = static_cast<std::size_t>(std::floor((width + gap) / (least + gap)));
-    if (grades && block.columns < block.cells.size() && fit >= 4)
-        fold(block, std::min(fit, block.cells.size() - 1));
+    if (item.scale.kind == Scale::Kind::grade && block.columns < block.cells.size())
+        fold(block, frame, width);
     return block;
 }
 
@@ -175,29 +197,54 @@ qreal labelHeight(const RowFrame& frame, const QString& text, qreal width, bool*
     return box.height();
 }
 
+qreal labelWidth(const RowFrame& frame, const QString& text) {
+    return QFontMetricsF(fontOf(frame, 16, QFont::Normal)).horizontalAdvance(text);
+}
+
 QString rowLabel(const Item& item) {
     return QString::fromStdString(item.shortLabel.empty() ? item.label : item.shortLabel);
 }
 
+bool stacked(const Block& block) {
+    return block.columns == 1 && block.cells.size() > 3;
+}
+
 RowLayout pairedLayout(const RowContent& content, const RowFrame& frame) {
-    const qreal side = sideWidth(frame.width, frame.scale);
+    qreal side = sideWidth(frame.width, frame.scale);
     Block right = blockOf(content, frame, Side::right, side);
     Block left = blockOf(content, frame, Side::left, side);
+    bool fits = labelsBetween(frame.width, frame.scale);
+    if (stacked(right) || stacked(left)) {
+        // A tall stack of words: give up the middle column for wider sides.
+        fits = false;
+        side = std::floor((frame.width - 2 * edge - 16) / 2);
+        right = blockOf(content, frame, Side::right, side);
+        left = blockOf(content, frame, Side::left, side);
+    }
     const QString text = rowLabel(*content.item);
     const qreal between = frame.width - 2 * (edge + side) - 16;
     RowLayout layout;
-    bool fits = labelsBetween(frame.width, frame.scale);
     qreal words = labelHeight(frame, text, between, fits ? &fits : nullptr);
     layout.labelAbove = !fits;
     const qreal buttons = std::max(blockHeight(right, frame), blockHeight(left, frame));
     qreal top = border;
+    if (frame.heads) {
+        const qreal high = std::round(26 * frame.scale);
+        layout.rightHead = {edge, 2, side, high};
+        layout.leftHead = {frame.width - edge - side, 2, side, high};
+        top = high + 4;
+    }
     if (layout.labelAbove) {
         words = labelHeight(frame, text, frame.width - 2 * unpairedEdge);
         const qreal high = std::max(words, lineHeight(frame));
-        layout.label = {unpairedEdge, border, frame.width - 2 * unpairedEdge, high};
-        top += high + 6;
+        // The name shares the line of the sides where it leaves them their room.
+        const bool shared = frame.heads && words < 1.5 * lineHeight(frame) &&
+                            labelWidth(frame, text) < side - 60 * frame.scale;
+        const qreal y = shared ? (layout.rightHead.height() - high) / 2 + 3 : top;
+        layout.label = {unpairedEdge, y, frame.width - 2 * unpairedEdge, high};
+        if (!shared) top += high + 6;
     } else {
-        layout.label = {edge + side + 8, border, between, buttons};
+        layout.label = {edge + side + 8, top, between, buttons};
     }
     placeBlock(right, frame, {edge, top, side, buttons}, false);
     placeBlock(left, frame, {frame.width - edge - side, top, side, buttons}, true);
@@ -295,7 +342,7 @@ RowLayout layOutRow(const RowContent& content, const RowFrame& frame) {
     placeNote(layout, content, frame);
     // The whole height beside the buttons opens the menu, so that a finger finds it.
     QRectF press = layout.label;
-    if (!layout.labelAbove) press.setTop(0), press.setBottom(layout.height);
+    if (!layout.labelAbove) press.setTop(layout.rightHead.height()), press.setBottom(layout.height);
     layout.cells.push_back({Kind::label, Side::none, std::nullopt, rowLabel(*content.item), press});
     return layout;
 }

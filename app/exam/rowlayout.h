@@ -32,7 +32,9 @@ struct RowLayout {
     std::vector<RowCell> cells;      ///< in reading order from the left; the label's cell last
     std::vector<std::string> folded; ///< tokens behind the fold, lowest first
     QRectF label;
-    QRectF note; ///< room for the note's words (unpaired rows) or its glyph (paired)
+    QRectF note;      ///< room for the note's words (unpaired rows) or its glyph (paired)
+    QRectF rightHead; ///< "Right" and "Left" over the buttons; empty where not asked for
+    QRectF leftHead;
     bool labelAbove = false;
     int height = 0;
 };
@@ -49,6 +51,7 @@ struct RowFrame {
     int width = 0;
     qreal scale = 1;          ///< of the text
     QFont font;               ///< 16 px at scale 1
+    bool heads = false;       ///< names the sides above the buttons
     bool rightToLeft = false; ///< moves the parts of unpaired rows; a side never changes its place
 };
 

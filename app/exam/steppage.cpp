@@ -7,12 +7,15 @@
 #include "figures/skinfigure.h"
 #include "parts/button.h"
 #include "parts/flow.h"
+#include "parts/slimscroll.h"
 #include "parts/textsize.h"
 
 #include <algorithm>
 #include <QButtonGroup>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QScroller>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -21,7 +24,8 @@ namespace rhizograph::app {
 namespace {
 
 constexpr int besideWidth = 1128; ///< from here on the drawing stands beside the questions
-constexpr int widest = 1180;      ///< of a column of cards
+constexpr int rightMargin = 16;
+constexpr int widest = 1180; ///< of a column of cards
 
 } // namespace
 
@@ -29,13 +33,14 @@ StepPage::StepPage(VisitSession& session, std::shared_ptr<const FigureArt> art, 
                    QWidget* parent)
     : QWidget(parent), session_(session), art_(std::move(art)), step_(stepId) {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(16, 12, 16, 0);
+    // The scroll bar stands in the right margin, so that cards and tabs end on one line.
+    column->setContentsMargins(16, 12, rightMargin - slimScrollBarWidth, 0);
     column->setSpacing(8);
     stack_ = new QStackedWidget(this);
     collectPages();
     buildTop();
     body_ = new QHBoxLayout;
-    body_->setSpacing(12);
+    body_->setSpacing(0);
     body_->addWidget(stack_, 7);
     column->addLayout(body_, 1);
     for (Page& page : pages_)
@@ -55,6 +60,9 @@ void StepPage::collectPages() {
             found = std::prev(pages_.end());
         }
         found->groups.push_back(group);
+        if (!isSkin(session_.catalogue(), *group)) continue;
+        const auto items = session_.catalogue().itemsOf(group->step, group->id);
+        skinItems_.insert(skinItems_.end(), items.begin(), items.end());
     }
 }
 
@@ -69,18 +77,21 @@ void StepPage::buildTop() {
     tabs_ = new QButtonGroup(this);
     for (int i = 0; i < static_cast<int>(pages_.size()); ++i) {
         auto* tab = new PlainButton(pages_[static_cast<std::size_t>(i)].name, PlainButton::Kind::tab, holder);
+        tab->setFocusPolicy(Qt::TabFocus);
         tabs_->addButton(tab, i);
         flow->addWidget(tab);
     }
     connect(tabs_, &QButtonGroup::idClicked, this, &StepPage::showPage);
     auto* top = new QHBoxLayout;
     top->setSpacing(8);
+    top->setContentsMargins(0, 0, slimScrollBarWidth, 0);
     top->addWidget(holder, 1);
     const auto groups = session_.catalogue().groupsOf(step_);
     const bool told = std::ranges::any_of(
         groups, [&](const Group* group) { return isDrawing(session_.catalogue(), *group); });
     if (!told && groups.size() > 1 && !session_.readOnly()) {
         rest_ = new PlainButton(tr("Rest of step normal"), PlainButton::Kind::action, this);
+        rest_->setFocusPolicy(Qt::TabFocus);
         rest_->setToolTip(
             tr("Marks what shows on all pages of this step and is not examined as normal, in bulk"));
         top->addWidget(rest_, 0, Qt::AlignTop);
@@ -109,7 +120,7 @@ void StepPage::buildPage(Page& page) {
     const auto drawn = [&](const Group* group) { return isDrawing(catalogue, *group); };
     page.widget = new QWidget(stack_);
     auto* whole = new QVBoxLayout(page.widget);
-    whole->setContentsMargins(0, 0, 0, 12);
+    whole->setContentsMargins(0, 0, slimScrollBarWidth, 12);
     stack_->addWidget(page.widget);
     if (std::ranges::any_of(page.groups, figure) && skin_ == nullptr) {
         skin_ = new SkinFigure(session_, art_, page.widget);
@@ -127,6 +138,8 @@ void StepPage::buildPage(Page& page) {
     page.scroll->setFrameShape(QFrame::NoFrame);
     page.scroll->setWidgetResizable(true);
     page.scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    page.scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+    page.scroll->verticalScrollBar()->setStyleSheet(slimScrollBar);
     QScroller::grabGesture(page.scroll->viewport(), QScroller::TouchGesture);
     whole->addWidget(page.scroll, 2);
     auto* content = new QWidget;
@@ -243,11 +256,8 @@ std::vector<const Item*> StepPage::fillable() const {
     for (const GroupCard* card : cards())
         for (const Item* item : card->shownItems())
             items.push_back(item);
-    for (const Page& page : pages_)
-        for (const Group* group : page.groups)
-            if (isSkin(session_.catalogue(), *group))
-                for (const Item* item : session_.catalogue().itemsOf(group->step, group->id))
-                    if (countsAsShown(session_, *item)) items.push_back(item);
+    for (const Item* item : skinItems_)
+        if (countsAsShown(session_, *item)) items.push_back(item);
     const auto& open = session_.assessment().notAsked;
     std::erase_if(items, [&](const Item* item) {
         return !normalValue(item->scale) || recordedWhole(session_.exam(), *item) ||
@@ -277,9 +287,11 @@ void StepPage::placeDrawing() {
     Page& page = pages_[static_cast<std::size_t>(drawingPage_)];
     if (beside) {
         body_->addWidget(drawing_, 5);
+        body_->setContentsMargins(0, 0, slimScrollBarWidth, 12);
         if (currentPage() == drawingPage_) showPage(drawingPage_ == 0 ? 1 : 0);
     } else {
         body_->removeWidget(drawing_);
+        body_->setContentsMargins(0, 0, 0, 0);
         static_cast<QVBoxLayout*>(page.widget->layout())->insertWidget(0, drawing_, 3);
     }
     drawing_->show();
@@ -289,6 +301,13 @@ void StepPage::placeDrawing() {
 void StepPage::resizeEvent(QResizeEvent* event) {
     placeDrawing();
     QWidget::resizeEvent(event);
+}
+
+void StepPage::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Slash)
+        emit searchAsked();
+    else
+        QWidget::keyPressEvent(event);
 }
 
 void StepPage::showEvent(QShowEvent* event) {

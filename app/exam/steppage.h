@@ -61,10 +61,12 @@ public slots:
 
 signals:
     void pageChanged(int index);
+    void searchAsked(); ///< the slash key: find an item by name
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     struct Page {
@@ -91,6 +93,7 @@ private:
     StepId step_;
     ExamOptions options_;
     std::vector<Page> pages_;
+    std::vector<const Item*> skinItems_; ///< shown on the skin figures
     QButtonGroup* tabs_ = nullptr;
     PlainButton* rest_ = nullptr;
     Legend* legend_ = nullptr;

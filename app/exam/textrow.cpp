@@ -17,13 +17,15 @@ TextRow::TextRow(VisitSession& session, const Item& item, QWidget* parent)
     label_->setWordWrap(true);
     edit_ = new QPlainTextEdit(this);
     edit_->setAccessibleName(name);
+    edit_->setFrameShape(QFrame::NoFrame);
+    edit_->viewport()->setAutoFillBackground(false);
     edit_->setTabChangesFocus(true);
     edit_->setReadOnly(session.readOnly());
     edit_->installEventFilter(this);
     label_->setBuddy(edit_);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(16, 10, 16, 11);
-    column->setSpacing(6);
+    column->setContentsMargins(20, 8, 20, 13);
+    column->setSpacing(9);
     column->addWidget(label_);
     column->addWidget(edit_);
     pause_.setSingleShot(true);
@@ -59,6 +61,7 @@ void TextRow::goTo() {
 
 bool TextRow::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::FocusOut) keep();
+    if (event->type() == QEvent::FocusOut || event->type() == QEvent::FocusIn) update();
     return QWidget::eventFilter(watched, event);
 }
 
@@ -73,7 +76,12 @@ void TextRow::keep() {
 }
 
 void TextRow::paintEvent(QPaintEvent*) {
-    QPainter(this).fillRect(QRectF(0, height() - 1, width(), 1), Theme::of(this).line);
+    const Theme& theme = Theme::of(this);
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(QRectF(0, height() - 1, width(), 1), theme.line);
+    painter.setPen(edit_->hasFocus() ? QPen(theme.ink, 2) : QPen(theme.edge, 1.5));
+    painter.drawRoundedRect(QRectF(edit_->geometry()).adjusted(-4, -4, 4, 4), 10, 10);
 }
 
 } // namespace rhizograph::app

@@ -200,7 +200,8 @@ QSize PlainButton::sizeHint() const {
     const int words = metrics.horizontalAdvance(text());
     const int picture = pictureWidth();
     const int gap = words > 0 && picture > 0 ? 8 : 0;
-    return {std::max(grown(this, 44), words + picture + gap + 2 * padding()), grown(this, 44)};
+    const int beside = kind_ == Kind::tab ? 12 : padding();
+    return {std::max(grown(this, 44), words + picture + gap + 2 * beside), grown(this, 44)};
 }
 
 void PlainButton::paintEvent(QPaintEvent*) {
