@@ -1,7 +1,8 @@
 #pragma once
 
-#include "catalogue/scale.h"
+#include "catalogue/howto.h"
 
+#include <memory>
 #include <QString>
 
 namespace rhizograph::app {
@@ -13,6 +14,7 @@ struct ExamOptions {
     LengthUnit length = LengthUnit::centimeters;
     bool splitGrades = false; ///< also offers the grades between whole ones
     bool legend = true;
+    std::shared_ptr<const HowTos> howTos; ///< offered in the menu of a row; may be null
     bool operator==(const ExamOptions&) const = default;
 };
 

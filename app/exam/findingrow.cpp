@@ -68,7 +68,11 @@ void FindingRow::layOut() {
     const int was = layout_.height;
     layout_ = layOutRow(content(), frame(std::max(width(), 320)));
     focus_ = std::min(focus_, cellCount() - 1);
-    if (layout_.height != was) updateGeometry();
+    if (layout_.height != was) {
+        // Words never give way to a layout that reckoned with less height.
+        setMinimumHeight(layout_.height);
+        updateGeometry();
+    }
     update();
 }
 

@@ -118,7 +118,8 @@ void FindingRow::comeFrom(const FindingRow& row) {
 
 void FindingRow::openMenu(int index) {
     if (session_.readOnly()) return;
-    auto* menu = new RowMenu(session_, item_, at(index).side, this);
+    const HowTo* howTo = options_.howTos != nullptr ? options_.howTos->find(item_.id) : nullptr;
+    auto* menu = new RowMenu(session_, item_, at(index).side, howTo, this);
     emit popupOpened(menu);
     menu->popup(mapToGlobal(at(index).rect.center().toPoint()));
 }

@@ -21,6 +21,7 @@ GroupCard::GroupCard(VisitSession& session, const Group& group, const ExamOption
     column_->setContentsMargins(1, 1, 1, 1);
     column_->setSpacing(0);
     buildHead();
+    dressHead();
     buildRows();
     bringForward();
 }
@@ -170,6 +171,16 @@ QString GroupCard::restWords() const {
     return tr("Rest normal");
 }
 
+void GroupCard::dressHead() {
+    QPalette colors = count_->palette();
+    colors.setColor(QPalette::WindowText, Theme::of(this).quiet);
+    count_->setPalette(colors);
+    count_->setFont(sized(this, 15));
+    title_->setFont(sized(this, 17, QFont::DemiBold));
+    for (QLabel* label : {title_, count_})
+        label->setMinimumHeight(grown(this, 24));
+}
+
 void GroupCard::updateHead() {
     int total = 0, whole = 0, open = 0, bulk = 0;
     const Exam& exam = session_.exam();
@@ -189,13 +200,6 @@ void GroupCard::updateHead() {
     QString words = tr("%1 of %2 recorded").arg(whole).arg(total);
     if (bulk > 0) words += tr(", %1 in bulk").arg(bulk);
     count_->setText(total > 0 ? words : tr("when needed"));
-    QPalette colors = count_->palette();
-    colors.setColor(QPalette::WindowText, Theme::of(this).quiet);
-    count_->setPalette(colors);
-    count_->setFont(sized(this, 15));
-    title_->setFont(sized(this, 17, QFont::DemiBold));
-    for (QLabel* label : {title_, count_})
-        label->setMinimumHeight(grown(this, 24));
     rest_->setVisible(fillable && !session_.readOnly());
     rest_->setEnabled(open > 0);
 }
@@ -211,7 +215,7 @@ void GroupCard::paintEvent(QPaintEvent* event) {
 }
 
 void GroupCard::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) updateHead();
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) dressHead();
     Card::changeEvent(event);
 }
 

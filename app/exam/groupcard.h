@@ -58,6 +58,7 @@ private:
     void buildHead();
     void buildRows();
     void arrange();
+    void dressHead();
     void updateHead();
     [[nodiscard]] bool shown(const Item& item) const;
     [[nodiscard]] QString restWords() const;

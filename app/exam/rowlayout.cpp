@@ -263,7 +263,7 @@ QSizeF flow(Block& block, const RowContent& content, const RowFrame& frame, qrea
     for (RowCell& each : block.cells) {
         qreal wide = textWidth(frame, content.item->scale, each.text) + 28 * frame.scale;
         if (each.kind == Kind::field) wide = std::max(wide, 152 * frame.scale);
-        if (isScore(content.item->scale)) wide = least;
+        if (isScore(content.item->scale)) wide = textWidth(frame, content.item->scale, each.text) + 12;
         wide = std::min(width, std::max(wide, isScore(content.item->scale) ? least : 64 * frame.scale));
         if (x > 0 && x + wide > width) x = 0, y += height + gap;
         each.rect = {x, y, wide, height};

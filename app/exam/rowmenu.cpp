@@ -1,11 +1,12 @@
 #include "exam/rowmenu.h"
 
+#include "exam/howtosheet.h"
 #include "exam/noteeditor.h"
 #include "exam/rowwords.h"
 
 namespace rhizograph::app {
 
-RowMenu::RowMenu(VisitSession& session, const Item& item, Side side, QWidget* parent)
+RowMenu::RowMenu(VisitSession& session, const Item& item, Side side, const HowTo* howTo, QWidget* parent)
     : QMenu(parent), session_(session), item_(item) {
     setAttribute(Qt::WA_DeleteOnClose);
     addSection(findingName(item, side));
@@ -16,6 +17,10 @@ RowMenu::RowMenu(VisitSession& session, const Item& item, Side side, QWidget* pa
     } else {
         addSide(side, false);
     }
+    if (howTo == nullptr) return;
+    addSeparator();
+    addAction(tr("How it is done"), this,
+              [this, sheet = *howTo] { HowToSheet::open(item_, sheet, parentWidget()); });
 }
 
 void RowMenu::addReasons(const QString& title, const std::vector<Side>& sides) {

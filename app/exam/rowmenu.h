@@ -1,5 +1,6 @@
 #pragma once
 
+#include "catalogue/howto.h"
 #include "shell/visitsession.h"
 
 #include <QMenu>
@@ -12,7 +13,8 @@ class RowMenu : public QMenu {
     Q_OBJECT
 
 public:
-    RowMenu(VisitSession& session, const Item& item, Side side, QWidget* parent);
+    /// `howTo` may be null.
+    RowMenu(VisitSession& session, const Item& item, Side side, const HowTo* howTo, QWidget* parent);
 
 private:
     void addSide(Side side, bool named);

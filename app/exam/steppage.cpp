@@ -13,7 +13,6 @@
 #include <algorithm>
 #include <QButtonGroup>
 #include <QHBoxLayout>
-#include <QKeyEvent>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QScroller>
@@ -301,13 +300,6 @@ void StepPage::placeDrawing() {
 void StepPage::resizeEvent(QResizeEvent* event) {
     placeDrawing();
     QWidget::resizeEvent(event);
-}
-
-void StepPage::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Slash)
-        emit searchAsked();
-    else
-        QWidget::keyPressEvent(event);
 }
 
 void StepPage::showEvent(QShowEvent* event) {

@@ -61,12 +61,10 @@ public slots:
 
 signals:
     void pageChanged(int index);
-    void searchAsked(); ///< the slash key: find an item by name
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
-    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     struct Page {
