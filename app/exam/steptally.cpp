@@ -38,9 +38,7 @@ bool countsAsShown(const VisitSession& session, const Item& item) {
 }
 
 bool comesForward(const VisitSession& session, const Item& item) {
-    return countsAsShown(session, item) ||
-           std::ranges::any_of(session.assessment().nextTests,
-                               [&](const NextTest& next) { return next.test.item == item.id; });
+    return session.shows(item) || countsAsShown(session, item);
 }
 
 bool isDrawing(const Catalogue& catalogue, const Group& group) {

@@ -222,6 +222,8 @@ std::vector<double> Posterior::without(const FindingKey& key) const {
     const Engine::Place* place = engine_->place(key);
     if (place == nullptr) return siteSides_;
     const std::size_t g = place->factor;
+    // Half of a pair that is only read together (one girth without the other) says nothing yet.
+    if (now_[g].empty()) return siteSides_;
     std::vector<int> fewer = values_[g];
     fewer[place->slot] = kUnread;
     std::vector<double> ratio = classProbabilities(g, fewer);

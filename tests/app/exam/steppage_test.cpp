@@ -137,5 +137,20 @@ TEST_F(StepPageTest, TheRingCountsItemsAndClosesOnlyWhenBothSidesAreRecorded) {
     EXPECT_EQ(stepTally(session, "gait").shown, shown);
 }
 
+TEST_F(StepPageTest, AnyItemMayBeTheOnlyOneRecorded) {
+    const auto some = [](const Scale& scale) {
+        if (scale.numeric()) return Value::number(scale.maximum);
+        return scale.listed() ? Value::token(scale.values.back().token) : Value::text("words");
+    };
+    for (const Item& item : session.catalogue().items()) {
+        const FindingKey key = keysOf(item).front();
+        session.change("set", {{key, Finding{some(item.scale), false, {}}}});
+        EXPECT_EQ(session.exam().findings().size(), 1U) << item.id.text();
+        for (const SiteResult& site : session.assessment().localization)
+            EXPECT_TRUE(site.probability >= 0 && site.probability <= 1) << item.id.text();
+        session.change("clear", {{key, std::nullopt}});
+    }
+}
+
 } // namespace
 } // namespace rhizograph::app
