@@ -14,7 +14,7 @@ struct ExamOptions {
     LengthUnit length = LengthUnit::centimeters;
     bool splitGrades = false; ///< also offers the grades between whole ones
     bool legend = true;
-    std::shared_ptr<const HowTos> howTos; ///< offered in the menu of a row; may be null
+    std::shared_ptr<const HowTos> howTos = nullptr; ///< offered in the menu of a row; may be null
     bool operator==(const ExamOptions&) const = default;
 };
 

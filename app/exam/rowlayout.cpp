@@ -201,6 +201,13 @@ qreal labelWidth(const RowFrame& frame, const QString& text) {
     return QFontMetricsF(fontOf(frame, 16, QFont::Normal)).horizontalAdvance(text);
 }
 
+qreal longestWord(const RowFrame& frame, const QString& text) {
+    qreal widest = 0;
+    for (const QString& word : text.split(' '))
+        widest = std::max(widest, labelWidth(frame, word));
+    return widest;
+}
+
 QString rowLabel(const Item& item) {
     return QString::fromStdString(item.shortLabel.empty() ? item.label : item.shortLabel);
 }
@@ -284,7 +291,8 @@ RowLayout singleLayout(const RowContent& content, const RowFrame& frame) {
     const qreal beside = room - used.width() - 16;
     RowLayout layout;
     const bool oneLine = used.height() <= std::round(least * frame.scale) + 1;
-    layout.labelAbove = !oneLine || beside < std::min(180 * frame.scale, room * 0.34);
+    layout.labelAbove =
+        !oneLine || beside < std::min(180 * frame.scale, room * 0.34) || beside < longestWord(frame, text);
     const qreal words = labelHeight(frame, text, layout.labelAbove ? room : beside);
     QPointF at;
     if (layout.labelAbove) {

@@ -7,14 +7,12 @@
 #include "figures/skinfigure.h"
 #include "parts/button.h"
 #include "parts/flow.h"
-#include "parts/slimscroll.h"
 #include "parts/textsize.h"
 
 #include <algorithm>
 #include <QButtonGroup>
 #include <QHBoxLayout>
 #include <QScrollArea>
-#include <QScrollBar>
 #include <QScroller>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -24,7 +22,8 @@ namespace {
 
 constexpr int besideWidth = 1128; ///< from here on the drawing stands beside the questions
 constexpr int rightMargin = 16;
-constexpr int widest = 1180; ///< of a column of cards
+constexpr int scrollBarWidth = 12; ///< as the application's style has it
+constexpr int widest = 1180;       ///< of a column of cards
 
 } // namespace
 
@@ -33,7 +32,7 @@ StepPage::StepPage(VisitSession& session, std::shared_ptr<const FigureArt> art, 
     : QWidget(parent), session_(session), art_(std::move(art)), step_(stepId) {
     auto* column = new QVBoxLayout(this);
     // The scroll bar stands in the right margin, so that cards and tabs end on one line.
-    column->setContentsMargins(16, 12, rightMargin - slimScrollBarWidth, 0);
+    column->setContentsMargins(16, 12, rightMargin - scrollBarWidth, 0);
     column->setSpacing(8);
     stack_ = new QStackedWidget(this);
     collectPages();
@@ -83,7 +82,7 @@ void StepPage::buildTop() {
     connect(tabs_, &QButtonGroup::idClicked, this, &StepPage::showPage);
     auto* top = new QHBoxLayout;
     top->setSpacing(8);
-    top->setContentsMargins(0, 0, slimScrollBarWidth, 0);
+    top->setContentsMargins(0, 0, scrollBarWidth, 0);
     top->addWidget(holder, 1);
     const auto groups = session_.catalogue().groupsOf(step_);
     const bool told = std::ranges::any_of(
@@ -119,7 +118,7 @@ void StepPage::buildPage(Page& page) {
     const auto drawn = [&](const Group* group) { return isDrawing(catalogue, *group); };
     page.widget = new QWidget(stack_);
     auto* whole = new QVBoxLayout(page.widget);
-    whole->setContentsMargins(0, 0, slimScrollBarWidth, 12);
+    whole->setContentsMargins(0, 0, scrollBarWidth, 12);
     stack_->addWidget(page.widget);
     if (std::ranges::any_of(page.groups, figure) && skin_ == nullptr) {
         skin_ = new SkinFigure(session_, art_, page.widget);
@@ -138,7 +137,6 @@ void StepPage::buildPage(Page& page) {
     page.scroll->setWidgetResizable(true);
     page.scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     page.scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
-    page.scroll->verticalScrollBar()->setStyleSheet(slimScrollBar);
     QScroller::grabGesture(page.scroll->viewport(), QScroller::TouchGesture);
     whole->addWidget(page.scroll, 2);
     auto* content = new QWidget;
@@ -286,7 +284,7 @@ void StepPage::placeDrawing() {
     Page& page = pages_[static_cast<std::size_t>(drawingPage_)];
     if (beside) {
         body_->addWidget(drawing_, 5);
-        body_->setContentsMargins(0, 0, slimScrollBarWidth, 12);
+        body_->setContentsMargins(0, 0, scrollBarWidth, 12);
         if (currentPage() == drawingPage_) showPage(drawingPage_ == 0 ? 1 : 0);
     } else {
         body_->removeWidget(drawing_);

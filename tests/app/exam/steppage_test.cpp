@@ -115,13 +115,17 @@ TEST_F(StepPageTest, TheDrawingStandsBesideTheQuestionsWhereThereIsRoom) {
 
 TEST_F(StepPageTest, WordsAreRecordedWhenTheFieldIsLeft) {
     make("intake");
-    auto* edit = page->findChild<QPlainTextEdit*>();
+    const Item& item = *session.catalogue().find("history.complaint");
+    QPlainTextEdit* edit = nullptr;
+    for (auto* each : page->findChildren<QPlainTextEdit*>())
+        if (each->accessibleName().toStdString() == item.label) edit = each;
     ASSERT_NE(edit, nullptr);
-    edit->setFocus();
     edit->setPlainText("Leg gives way on stairs");
     QFocusEvent leave(QEvent::FocusOut);
     QApplication::sendEvent(edit, &leave);
-    EXPECT_EQ(session.exam().find("history.complaint")->value, Value::text("Leg gives way on stairs"));
+    const Finding* found = session.exam().find(item.id.text());
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->value, Value::text("Leg gives way on stairs"));
     session.undoStack().undo();
     EXPECT_EQ(edit->toPlainText(), "");
 }
