@@ -17,7 +17,7 @@ enum class Footing { read, synthesis, standard, partly, memory, practice, estima
 /// One entry of the knowledge files that says where it comes from.
 struct Sourced {
     std::string file;  ///< "sites.json"
-    std::string place; ///< the ids on the way to it: "nerve.femoral"
+    std::string place; ///< the ids on the way to it
     std::string source;
     Footing footing = Footing::unstated;
 };

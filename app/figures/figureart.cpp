@@ -7,7 +7,9 @@
 namespace rhizograph::app {
 namespace {
 
-void append(Problems& all, const Problems& more) { all.insert(all.end(), more.begin(), more.end()); }
+void append(Problems& all, const Problems& more) {
+    all.insert(all.end(), more.begin(), more.end());
+}
 
 QPointF point(const JsonNode& node) {
     const auto numbers = node.numbers();
@@ -50,10 +52,14 @@ std::vector<KeyPoint> readKeyPoints(const JsonNode& file) {
 
 std::string_view name(FigureView view) {
     switch (view) {
-    case FigureView::front: return "front";
-    case FigureView::back: return "back";
-    case FigureView::sole: return "sole";
-    case FigureView::saddle: return "saddle";
+    case FigureView::front:
+        return "front";
+    case FigureView::back:
+        return "back";
+    case FigureView::sole:
+        return "sole";
+    case FigureView::saddle:
+        return "saddle";
     }
     throw std::logic_error("no such figure");
 }
@@ -114,7 +120,8 @@ Result<FigureArt> FigureArt::load(const std::filesystem::path& directory) {
     art.keyPoints_ = readKeyPoints(JsonNode(*points, (directory / "keypoints.json").string(), problems));
     for (const auto& key : art.regions()) {
         if (!art.areas_.contains(key.region)) {
-            problems.push_back({(directory / "areas.json").string(), "/areas", "no area for the region " + key.region});
+            problems.push_back(
+                {(directory / "areas.json").string(), "/areas", "no area for the region " + key.region});
         }
     }
     for (const auto& keyPoint : art.keyPoints_) {
@@ -142,7 +149,8 @@ double FigureArt::area(const std::string& region) const {
 std::vector<RegionKey> FigureArt::regions() const {
     std::vector<RegionKey> keys;
     for (const FigureView view : allFigureViews) {
-        for (const auto& region : views_.at(view).regions) keys.push_back(region.key);
+        for (const auto& region : views_.at(view).regions)
+            keys.push_back(region.key);
     }
     return keys;
 }

@@ -3,13 +3,13 @@
 #include "base/problem.h"
 #include "exam/side.h"
 
-#include <QPainterPath>
-#include <QPolygonF>
-#include <QRectF>
 #include <array>
 #include <filesystem>
 #include <map>
 #include <optional>
+#include <QPainterPath>
+#include <QPolygonF>
+#include <QRectF>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -76,7 +76,8 @@ public:
     [[nodiscard]] const ViewArt& view(FigureView view) const { return views_.at(view); }
     /// The drawing that shows this region; none when there is no such region.
     [[nodiscard]] std::optional<FigureView> viewOf(const std::string& region) const;
-    /// About how much skin one side's region covers, in cm² of an average adult; 0 when there is no such region.
+    /// About how much skin one side's region covers, in cm² of an average adult; 0 when there is no such
+    /// region.
     [[nodiscard]] double area(const std::string& region) const;
     [[nodiscard]] const std::vector<KeyPoint>& keyPoints() const { return keyPoints_; }
     /// Every region of both sides, in the order of the drawings.

@@ -2,10 +2,10 @@
 
 #include "parts/textsize.h"
 
-#include <QPaintEvent>
-#include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <QPainter>
+#include <QPaintEvent>
 
 namespace rhizograph::app {
 namespace {
@@ -32,7 +32,9 @@ FigureCanvas::FigureCanvas(std::shared_ptr<const FigureArt> art, Layouter layout
     connect(&longPress_, &QTimer::timeout, this, &FigureCanvas::longPress);
 }
 
-const Theme& FigureCanvas::theme() const { return Theme::of(this); }
+const Theme& FigureCanvas::theme() const {
+    return Theme::of(this);
+}
 
 void FigureCanvas::setMarks(MarkOf marks) {
     marks_ = std::move(marks);
@@ -142,7 +144,8 @@ void FigureCanvas::render(const QRegion& dirty) {
         painter.save();
         painter.setClipRect(rect);
         painter.fillRect(rect, theme().raised);
-        for (const auto& panel : layout_.panels) paintPanel(painter, panel, rect);
+        for (const auto& panel : layout_.panels)
+            paintPanel(painter, panel, rect);
         painter.setPen({theme().line, 1.0});
         for (const auto& line : layout_.dividers) {
             if (zoom_ <= 1) painter.drawLine(line);
@@ -158,8 +161,8 @@ void FigureCanvas::paintPanel(QPainter& painter, const FigurePanel& panel, const
     if (!area.adjusted(-3, -3, 3, 3).intersects(dirty)) return;
     painter.save();
     painter.setClipRect(area, Qt::IntersectClip);
-    const FigureDetail detail{1, area.height() >= 300 || panel.view == FigureView::sole || panel.view == FigureView::saddle,
-                              dirty};
+    const FigureDetail detail{
+        1, area.height() >= 300 || panel.view == FigureView::sole || panel.view == FigureView::saddle, dirty};
     paintFigure(painter, art_->view(panel.view), toCanvas, marks_, theme(), detail);
     painter.restore();
 }
@@ -201,7 +204,8 @@ void FigureCanvas::paintWords(QPainter& painter, const FigurePanel& panel) {
 
 void FigureCanvas::paintEvent(QPaintEvent* event) {
     const qreal ratio = devicePixelRatioF();
-    if (cache_.isNull() || cachedTheme_ != theme().name || cache_.deviceIndependentSize().toSize() != size()) {
+    if (cache_.isNull() || cachedTheme_ != theme().name ||
+        cache_.deviceIndependentSize().toSize() != size()) {
         cache_ = QPixmap(size() * ratio);
         cache_.setDevicePixelRatio(ratio);
         cachedTheme_ = theme().name;
@@ -209,8 +213,9 @@ void FigureCanvas::paintEvent(QPaintEvent* event) {
     }
     QPainter painter(this);
     const QRect dirty = event->rect();
-    painter.drawPixmap(QRectF(dirty), cache_,
-                       QRectF(dirty.x() * ratio, dirty.y() * ratio, dirty.width() * ratio, dirty.height() * ratio));
+    painter.drawPixmap(
+        QRectF(dirty), cache_,
+        QRectF(dirty.x() * ratio, dirty.y() * ratio, dirty.width() * ratio, dirty.height() * ratio));
     painter.setRenderHint(QPainter::Antialiasing);
     paintOverlays(painter, dirty);
 }
@@ -227,7 +232,8 @@ void FigureCanvas::paintOverlays(QPainter& painter, const QRect& dirty) {
         if (!marked || !picture.path.controlPointRect().adjusted(-3, -3, 3, 3).intersects(dirty)) continue;
         const FigurePanel& panel = layout_.panels[picture.panel];
         painter.save();
-        painter.setClipRect(transformOf(panel).mapRect(panel.source).adjusted(-1, -1, 1, 1), Qt::IntersectClip);
+        painter.setClipRect(transformOf(panel).mapRect(panel.source).adjusted(-1, -1, 1, 1),
+                            Qt::IntersectClip);
         painter.drawPath(picture.path);
         painter.restore();
     }
@@ -279,7 +285,8 @@ std::optional<RegionKey> FigureCanvas::regionAt(const QPointF& position) const {
         const qreal scale = toCanvas.m11();
         const QPointF point = toCanvas.inverted().map(position);
         for (const auto& region : art_->view(panel.view).regions) {
-            if (!pressable(region.key) || std::ranges::find(panel.sides, region.key.side) == panel.sides.end()) {
+            if (!pressable(region.key) ||
+                std::ranges::find(panel.sides, region.key.side) == panel.sides.end()) {
                 continue;
             }
             if (area.contains(position) && region.path.contains(point)) return region.key;
@@ -340,7 +347,8 @@ void FigureCanvas::pan(const QPointF& by) {
 void FigureCanvas::zoomTo(const FigurePanel& panel) {
     const QRectF area = fitting(panel.source, panel.target).mapRect(panel.source);
     const qreal words = grown(this, 30);
-    zoom_ = std::clamp(std::min((height() - 2 * words) / area.height(), width() / area.width()), 1.0, largest);
+    zoom_ =
+        std::clamp(std::min((height() - 2 * words) / area.height(), width() / area.width()), 1.0, largest);
     offset_ = QPointF(width() / 2.0, height() / 2.0) - area.center() * zoom_;
     pan({});
 }

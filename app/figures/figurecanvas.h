@@ -1,12 +1,12 @@
 #pragma once
 
-#include "parts/cells.h"
 #include "figures/figurepainter.h"
+#include "parts/cells.h"
 
+#include <memory>
 #include <QPixmap>
 #include <QTimer>
 #include <QWidget>
-#include <memory>
 #include <set>
 
 class QGestureEvent;
@@ -16,12 +16,12 @@ namespace rhizograph::app {
 /// One figure, or a cut from one, placed on the canvas. Right and Left are written below the sides it shows.
 struct FigurePanel {
     FigureView view = FigureView::front;
-    QRectF source;            ///< millimeters of the view
-    QRectF target;            ///< canvas pixels at no zoom, for the figure alone
-    std::vector<Side> sides;  ///< which sides it shows and names
-    QString title;            ///< above it, at its left
-    QString note;             ///< below the names of the sides
-    bool detail = false;      ///< an enlargement of a part that another panel shows whole
+    QRectF source;           ///< millimeters of the view
+    QRectF target;           ///< canvas pixels at no zoom, for the figure alone
+    std::vector<Side> sides; ///< which sides it shows and names
+    QString title;           ///< above it, at its left
+    QString note;            ///< below the names of the sides
+    bool detail = false;     ///< an enlargement of a part that another panel shows whole
 };
 
 struct FigureLayout {
@@ -29,8 +29,8 @@ struct FigureLayout {
     std::vector<QLineF> dividers;
 };
 
-/// Paints figures and turns fingers, mouse and keys into regions. It knows no findings: what a region wears and
-/// how it reads comes from outside, what was pressed goes out as a stroke.
+/// Paints figures and turns fingers, mouse and keys into regions. It knows no findings: what a region wears
+/// and how it reads comes from outside, what was pressed goes out as a stroke.
 class FigureCanvas : public QWidget, public CellHost {
     Q_OBJECT
 

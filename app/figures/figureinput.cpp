@@ -1,11 +1,11 @@
 #include "figures/figurecanvas.h"
 
+#include <cmath>
 #include <QGestureEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPinchGesture>
 #include <QWheelEvent>
-#include <cmath>
 
 // How fingers, mouse and keys reach the regions of a FigureCanvas.
 
@@ -126,7 +126,9 @@ void FigureCanvas::wheelEvent(QWheelEvent* event) {
     event->accept();
 }
 
-void FigureCanvas::leaveEvent(QEvent*) { setHover(std::nullopt); }
+void FigureCanvas::leaveEvent(QEvent*) {
+    setHover(std::nullopt);
+}
 
 void FigureCanvas::setHover(std::optional<RegionKey> region) {
     if (region == hover_) return;
@@ -146,17 +148,23 @@ void FigureCanvas::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Left:
     case Qt::Key_Right:
     case Qt::Key_Up:
-    case Qt::Key_Down: return moveFocus(event->key());
+    case Qt::Key_Down:
+        return moveFocus(event->key());
     case Qt::Key_Space:
     case Qt::Key_Return:
-    case Qt::Key_Enter: return pressCell(focus_);
-    case Qt::Key_Plus: return setZoom(zoom_ * 1.5, rect().center());
-    case Qt::Key_Minus: return setZoom(zoom_ / 1.5, rect().center());
-    default: break;
+    case Qt::Key_Enter:
+        return pressCell(focus_);
+    case Qt::Key_Plus:
+        return setZoom(zoom_ * 1.5, rect().center());
+    case Qt::Key_Minus:
+        return setZoom(zoom_ / 1.5, rect().center());
+    default:
+        break;
     }
     const QString text = event->text();
-    const bool mine = event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace ||
-                      (!text.isEmpty() && text.at(0).isLetterOrNumber() && event->modifiers() == Qt::NoModifier);
+    const bool mine =
+        event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace ||
+        (!text.isEmpty() && text.at(0).isLetterOrNumber() && event->modifiers() == Qt::NoModifier);
     if (mine && focus_ >= 0 && !readOnly_) {
         emit keyTyped(event->key(), text);
     }
@@ -171,8 +179,12 @@ void FigureCanvas::moveFocus(int key) {
     }
     const auto from = placeOf(cells_[static_cast<std::size_t>(focus_)]);
     if (!from) return;
-    const QPointF way(key == Qt::Key_Right ? 1 : key == Qt::Key_Left ? -1 : 0,
-                      key == Qt::Key_Down ? 1 : key == Qt::Key_Up ? -1 : 0);
+    const QPointF way(key == Qt::Key_Right  ? 1
+                      : key == Qt::Key_Left ? -1
+                                            : 0,
+                      key == Qt::Key_Down ? 1
+                      : key == Qt::Key_Up ? -1
+                                          : 0);
     int best = -1;
     qreal least = std::numeric_limits<qreal>::infinity();
     for (int i = 0; i < cellCount(); ++i) {
@@ -225,8 +237,10 @@ Cell FigureCanvas::cell(int index) const {
     const Picture* main = mainPicture(key);
     return {speaker_ ? speaker_(key) : QString::fromStdString(key.region),
             readOnly_ ? QString() : tr("A press moves on to the next state"),
-            main == nullptr ? QRect() : main->path.boundingRect().toAlignedRect(), QAccessible::PushButton,
-            !readOnly_, false};
+            main == nullptr ? QRect() : main->path.boundingRect().toAlignedRect(),
+            QAccessible::PushButton,
+            !readOnly_,
+            false};
 }
 
 } // namespace rhizograph::app

@@ -12,8 +12,10 @@ const std::vector<Side> facing{Side::right, Side::left};
 /// What the figure covers of its box, without room for words.
 QRectF bodyBox(const ViewArt& art) {
     QRectF box;
-    for (const auto& region : art.regions) box |= region.path.boundingRect();
-    for (const auto& path : art.context) box |= path.boundingRect();
+    for (const auto& region : art.regions)
+        box |= region.path.boundingRect();
+    for (const auto& path : art.context)
+        box |= path.boundingRect();
     return box.adjusted(-3, -3, 3, 3);
 }
 
@@ -24,8 +26,8 @@ struct Words {
     qreal above;
 };
 
-FigurePanel whole(const FigureArt& art, FigureView view, QRectF cell, const Words& words, const QString& title,
-                  const QString& note) {
+FigurePanel whole(const FigureArt& art, FigureView view, QRectF cell, const Words& words,
+                  const QString& title, const QString& note) {
     cell.adjust(0, title.isEmpty() ? 0 : words.above, 0, -words.below);
     return {view, bodyBox(art.view(view)), cell, facing, title, note, false};
 }
@@ -43,10 +45,20 @@ void addFeet(FigureLayout& layout, const QRectF& cell, const Words& words) {
     const QRectF body = cell.adjusted(0, words.above, 0, -words.below * 0.6);
     const qreal half = std::min((body.width() - gap) / 2, body.height() * 0.75);
     const qreal left = body.center().x() - half - gap / 2;
-    layout.panels.push_back({FigureView::front, rightFoot, {left, body.top(), half, body.height()},
-                             {Side::right}, FigureCanvas::tr("Feet, larger"), {}, true});
-    layout.panels.push_back({FigureView::front, leftFoot, {left + half + gap, body.top(), half, body.height()},
-                             {Side::left}, {}, {}, true});
+    layout.panels.push_back({FigureView::front,
+                             rightFoot,
+                             {left, body.top(), half, body.height()},
+                             {Side::right},
+                             FigureCanvas::tr("Feet, larger"),
+                             {},
+                             true});
+    layout.panels.push_back({FigureView::front,
+                             leftFoot,
+                             {left + half + gap, body.top(), half, body.height()},
+                             {Side::left},
+                             {},
+                             {},
+                             true});
 }
 
 void addSolesAndSaddle(FigureLayout& layout, const FigureArt& art, const QRectF& soles, const QRectF& saddle,
@@ -69,7 +81,8 @@ FigureLayout wideExamination(const FigureArt& art, const QSizeF& size, const Wor
     const qreal sole = (right.width() - pad) * 0.46;
     const QRectF below(right.left(), right.top() + upper, right.width(), right.height() - upper);
     addSolesAndSaddle(layout, art, {below.left(), below.top(), sole, below.height()},
-                      {below.left() + sole + pad, below.top(), below.width() - sole - pad, below.height()}, words);
+                      {below.left() + sole + pad, below.top(), below.width() - sole - pad, below.height()},
+                      words);
     layout.dividers.emplace_back(split, pad, split, size.height() - pad);
     return layout;
 }
@@ -107,7 +120,8 @@ FigureLayout drawingLayout(const FigureArt& art, const QSizeF& size, qreal textS
     layout.panels.push_back(back(art, {2 * pad + column, pad, column, height}, words));
     const qreal third = 3 * pad + 2 * column;
     const qreal rest = size.width() - pad - third;
-    addSolesAndSaddle(layout, art, {third, pad, rest, height / 2}, {third, pad + height / 2, rest, height / 2}, words);
+    addSolesAndSaddle(layout, art, {third, pad, rest, height / 2},
+                      {third, pad + height / 2, rest, height / 2}, words);
     return layout;
 }
 

@@ -4,7 +4,8 @@
 
 namespace rhizograph::app {
 
-/// The examination sheet: front and back, the feet again enlarged, soles and saddle. Wide and tall canvases differ.
+/// The examination sheet: front and back, the feet again enlarged, soles and saddle. Wide and tall canvases
+/// differ.
 [[nodiscard]] FigureLayout examinationLayout(const FigureArt& art, const QSizeF& size, qreal textScale);
 
 /// The patient's drawing: front and back, soles and saddle small beside them.

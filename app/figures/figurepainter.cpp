@@ -7,13 +7,18 @@ namespace {
 
 QColor mixed(const QColor& ground, const QColor& ink, qreal share) {
     const auto blend = [share](int from, int to) { return qRound(from + (to - from) * share); };
-    return {blend(ground.red(), ink.red()), blend(ground.green(), ink.green()), blend(ground.blue(), ink.blue())};
+    return {blend(ground.red(), ink.red()), blend(ground.green(), ink.green()),
+            blend(ground.blue(), ink.blue())};
 }
 
-QPen rounded(const QColor& color, qreal width) { return {color, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin}; }
+QPen rounded(const QColor& color, qreal width) {
+    return {color, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin};
+}
 
 /// First multiple of `step` at or below `from`: hatches of neighbors and of repaints meet without a seam.
-qreal gridStart(qreal from, qreal step) { return std::floor(from / step) * step; }
+qreal gridStart(qreal from, qreal step) {
+    return std::floor(from / step) * step;
+}
 
 void paintLines(QPainter& painter, const QRectF& box, const QColor& color, qreal width, qreal step) {
     painter.setPen({color, width, Qt::SolidLine, Qt::FlatCap});
@@ -57,7 +62,8 @@ void paintStrokes(QPainter& painter, const QRectF& box, const QColor& color, qre
     pen.setDashPattern({dash, gap});
     painter.setPen(pen);
     const qreal between = 9 * unit;
-    // Every line starts a whole number of dashes from the origin, so that dashes stay put when a part is repainted.
+    // Every line starts a whole number of dashes from the origin, so that dashes stay put when a part is
+    // repainted.
     const qreal top = gridStart(box.top(), (dash + gap) * width * unit / std::sqrt(2.0));
     for (qreal x = gridStart(box.left() + box.top(), between); x < box.right() + box.bottom(); x += between) {
         painter.drawLine(QPointF(x - top, top), QPointF(x - box.bottom(), box.bottom()));
@@ -78,30 +84,42 @@ void paintPluses(QPainter& painter, const QRectF& box, const QColor& color, qrea
 
 QColor groundOf(SkinMark mark, const Theme& theme) {
     switch (mark) {
-    case SkinMark::normal: return theme.spruceTint;
-    case SkinMark::reduced: return theme.ochreTint;
-    case SkinMark::absent: return theme.brick;
-    case SkinMark::heightened: return theme.plumTint;
-    case SkinMark::solid: return theme.quiet;
+    case SkinMark::normal:
+        return theme.spruceTint;
+    case SkinMark::reduced:
+        return theme.ochreTint;
+    case SkinMark::absent:
+        return theme.brick;
+    case SkinMark::heightened:
+        return theme.plumTint;
+    case SkinMark::solid:
+        return theme.quiet;
     case SkinMark::none:
     case SkinMark::waves:
     case SkinMark::strokes:
-    case SkinMark::pluses: break;
+    case SkinMark::pluses:
+        break;
     }
     return theme.skin;
 }
 
 void paintHatch(QPainter& painter, const QRectF& box, SkinMark mark, const Theme& theme, qreal unit) {
     switch (mark) {
-    case SkinMark::reduced: return paintLines(painter, box, theme.ochre, 2.2 * unit, 7 * unit);
-    case SkinMark::heightened: return paintDots(painter, box, theme.plum, 1.6 * unit, 7 * unit);
-    case SkinMark::waves: return paintWaves(painter, box, theme.ink, unit);
-    case SkinMark::strokes: return paintStrokes(painter, box, theme.brick, unit);
-    case SkinMark::pluses: return paintPluses(painter, box, theme.brick, unit);
+    case SkinMark::reduced:
+        return paintLines(painter, box, theme.ochre, 2.2 * unit, 7 * unit);
+    case SkinMark::heightened:
+        return paintDots(painter, box, theme.plum, 1.6 * unit, 7 * unit);
+    case SkinMark::waves:
+        return paintWaves(painter, box, theme.ink, unit);
+    case SkinMark::strokes:
+        return paintStrokes(painter, box, theme.brick, unit);
+    case SkinMark::pluses:
+        return paintPluses(painter, box, theme.brick, unit);
     case SkinMark::none:
     case SkinMark::normal:
     case SkinMark::absent:
-    case SkinMark::solid: return;
+    case SkinMark::solid:
+        return;
     }
 }
 
@@ -130,7 +148,8 @@ void paintRegions(QPainter& painter, const ViewArt& art, const QTransform& toPai
     }
 }
 
-void paintBorders(QPainter& painter, const ViewArt& art, const QTransform& toPainter, const FigureDetail& detail) {
+void paintBorders(QPainter& painter, const ViewArt& art, const QTransform& toPainter,
+                  const FigureDetail& detail) {
     for (const auto& region : art.regions) {
         const QPainterPath placed = toPainter.map(region.path);
         if (touches(placed, detail.only)) painter.drawPath(placed);
@@ -141,11 +160,16 @@ void paintBorders(QPainter& painter, const ViewArt& art, const QTransform& toPai
 
 SkinMark markOf(Look look) {
     switch (look) {
-    case Look::plain: return SkinMark::none;
-    case Look::normal: return SkinMark::normal;
-    case Look::reduced: return SkinMark::reduced;
-    case Look::marked: return SkinMark::absent;
-    case Look::heightened: return SkinMark::heightened;
+    case Look::plain:
+        return SkinMark::none;
+    case Look::normal:
+        return SkinMark::normal;
+    case Look::reduced:
+        return SkinMark::reduced;
+    case Look::marked:
+        return SkinMark::absent;
+    case Look::heightened:
+        return SkinMark::heightened;
     }
     throw std::logic_error("no such look");
 }
@@ -204,7 +228,8 @@ QPainterPath unionOf(const ViewArt& art, const std::vector<RegionKey>& regions) 
 QTransform fitting(const QRectF& source, const QRectF& target) {
     const qreal scale = std::min(target.width() / source.width(), target.height() / source.height());
     const QPointF corner = target.center() - QPointF(source.width(), source.height()) * scale / 2;
-    return QTransform(scale, 0, 0, scale, corner.x() - source.left() * scale, corner.y() - source.top() * scale);
+    return QTransform(scale, 0, 0, scale, corner.x() - source.left() * scale,
+                      corner.y() - source.top() * scale);
 }
 
 } // namespace rhizograph::app

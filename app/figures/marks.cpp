@@ -27,7 +27,9 @@ void paintSwatch(QPainter& painter, const QRectF& box, SkinMark mark, const Them
 MarkButton::MarkButton(const QString& text, SkinMark mark, QWidget* parent)
     : PlainButton(text, Kind::choice, parent), mark_(mark) {}
 
-int MarkButton::pictureWidth() const { return grown(this, swatchWidth); }
+int MarkButton::pictureWidth() const {
+    return grown(this, swatchWidth);
+}
 
 void MarkButton::paintPicture(QPainter& painter, const QPointF& center, const QColor&) {
     QRectF box(0, 0, grown(this, swatchWidth), grown(this, swatchHeight));
@@ -38,7 +40,8 @@ void MarkButton::paintPicture(QPainter& painter, const QPointF& center, const QC
 MarkLegend::MarkLegend(std::vector<Entry> entries, const QString& hint, QWidget* parent)
     : QWidget(parent), entries_(std::move(entries)), hint_(hint) {
     QStringList words;
-    for (const auto& entry : entries_) words << entry.word;
+    for (const auto& entry : entries_)
+        words << entry.word;
     setAccessibleName(tr("Legend: %1").arg(words.join(QStringLiteral(", "))));
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
 }
@@ -46,12 +49,17 @@ MarkLegend::MarkLegend(std::vector<Entry> entries, const QString& hint, QWidget*
 int MarkLegend::entriesWidth() const {
     const QFontMetrics metrics(sized(this, 15));
     int width = 0;
-    for (const auto& entry : entries_) width += grown(this, swatchWidth) + 8 + metrics.horizontalAdvance(entry.word) + 18;
+    for (const auto& entry : entries_)
+        width += grown(this, swatchWidth) + 8 + metrics.horizontalAdvance(entry.word) + 18;
     return width;
 }
 
-QSize MarkLegend::sizeHint() const { return {entriesWidth(), grown(this, 28)}; }
-QSize MarkLegend::minimumSizeHint() const { return {100, grown(this, 28)}; }
+QSize MarkLegend::sizeHint() const {
+    return {entriesWidth(), grown(this, 28)};
+}
+QSize MarkLegend::minimumSizeHint() const {
+    return {100, grown(this, 28)};
+}
 
 void MarkLegend::paintEvent(QPaintEvent*) {
     const Theme& theme = Theme::of(this);
@@ -66,12 +74,14 @@ void MarkLegend::paintEvent(QPaintEvent*) {
         paintSwatch(painter, box, entry.mark, theme);
         const int words = metrics.horizontalAdvance(entry.word);
         painter.setPen(theme.quiet);
-        painter.drawText(QRectF(box.right() + 8, 0, words + 2, height()), Qt::AlignVCenter | Qt::AlignLeft, entry.word);
+        painter.drawText(QRectF(box.right() + 8, 0, words + 2, height()), Qt::AlignVCenter | Qt::AlignLeft,
+                         entry.word);
         x = box.right() + 8 + words + 18;
     }
     const int hint = metrics.horizontalAdvance(hint_);
     if (x + hint < width()) {
-        painter.drawText(QRectF(width() - hint - 2, 0, hint + 2, height()), Qt::AlignVCenter | Qt::AlignRight, hint_);
+        painter.drawText(QRectF(width() - hint - 2, 0, hint + 2, height()), Qt::AlignVCenter | Qt::AlignRight,
+                         hint_);
     }
 }
 

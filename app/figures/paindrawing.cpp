@@ -58,9 +58,9 @@ void PainDrawing::build() {
     }
     addBrush(tr("Rub out"), SkinMark::none, std::nullopt);
 
-    canvas_ = new FigureCanvas(art_, [art = art_](const QSizeF& size, qreal scale) {
-        return drawingLayout(*art, size, scale);
-    }, card);
+    canvas_ = new FigureCanvas(
+        art_, [art = art_](const QSizeF& size, qreal scale) { return drawingLayout(*art, size, scale); },
+        card);
     canvas_->setName(tr("Pain drawing"));
     canvas_->setReadOnly(session_.readOnly());
     canvas_->setPressable([this](const RegionKey& region) { return layer_.item(region.region) != nullptr; });
@@ -127,7 +127,8 @@ void PainDrawing::begin(const RegionKey& region) {
 
 void PainDrawing::end() {
     std::vector<RegionKey> regions;
-    for (const auto& [region, value] : stroke_.painted()) regions.push_back(region);
+    for (const auto& [region, value] : stroke_.painted())
+        regions.push_back(region);
     stroke_.record(session_);
     canvas_->refresh(regions);
 }
@@ -159,7 +160,9 @@ void PainDrawing::updateWords() {
     for (const RegionKey& region : art_->regions()) {
         marked += layer_.mark(region, session_.exam()) != SkinMark::none ? 1 : 0;
     }
-    hint_->setText(marked == 0 ? tr("draw with a finger or pen") : marked == 1 ? tr("1 region marked") : tr("%1 regions marked").arg(marked));
+    hint_->setText(marked == 0   ? tr("draw with a finger or pen")
+                   : marked == 1 ? tr("1 region marked")
+                                 : tr("%1 regions marked").arg(marked));
 }
 
 } // namespace rhizograph::app

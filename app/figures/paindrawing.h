@@ -8,8 +8,8 @@ class QLabel;
 
 namespace rhizograph::app {
 
-/// The patient's drawing: choose a mark, then paint it on the skin with a finger or pen. Rubbing out takes a mark
-/// away again and leaves the region as if it had never been marked.
+/// The patient's drawing: choose a mark, then paint it on the skin with a finger or pen. Rubbing out takes a
+/// mark away again and leaves the region as if it had never been marked.
 class PainDrawing : public QWidget {
     Q_OBJECT
 

@@ -1,8 +1,8 @@
 #include "figures/figureart.h"
 
-#include <QXmlStreamReader>
 #include <cmath>
 #include <limits>
+#include <QXmlStreamReader>
 #include <set>
 
 namespace rhizograph::app {
@@ -26,7 +26,8 @@ QPointF deepestPoint(const QPainterPath& path, const std::vector<QPolygonF>& bor
     double depth = -1;
     for (int row = 1; row < steps; ++row) {
         for (int column = 1; column < steps; ++column) {
-            const QPointF point(box.left() + box.width() * column / steps, box.top() + box.height() * row / steps);
+            const QPointF point(box.left() + box.width() * column / steps,
+                                box.top() + box.height() * row / steps);
             if (!insideBorder(border, point)) continue;
             const double here = distanceToBorder(border, point);
             if (here > depth) {
@@ -42,7 +43,8 @@ QPointF deepestPoint(const QPainterPath& path, const std::vector<QPolygonF>& bor
 class FigureReader {
 public:
     FigureReader(std::string_view svg, FigureView view, std::string file)
-        : xml_(QByteArray::fromRawData(svg.data(), static_cast<qsizetype>(svg.size()))), file_(std::move(file)) {
+        : xml_(QByteArray::fromRawData(svg.data(), static_cast<qsizetype>(svg.size()))),
+          file_(std::move(file)) {
         art_.view = view;
     }
 
@@ -112,7 +114,8 @@ private:
         } else if (const auto half = sideNamed(tail); head == "silhouette" && half) {
             art_.silhouette.emplace(*half, std::move(path));
         } else {
-            fail("the id \"" + id + "\" is none of right., left., context., shade., detail., outline., silhouette.");
+            fail("the id \"" + id +
+                 "\" is none of right., left., context., shade., detail., outline., silhouette.");
         }
     }
 
@@ -136,7 +139,8 @@ private:
             }
         }
         for (const Side side : {Side::left, Side::right}) {
-            if (!art_.silhouette.contains(side)) fail("silhouette." + std::string(name(side)) + " is missing");
+            if (!art_.silhouette.contains(side))
+                fail("silhouette." + std::string(name(side)) + " is missing");
         }
     }
 
@@ -150,7 +154,8 @@ private:
 double distanceToEdge(const QPointF& from, const QPointF& to, const QPointF& point) {
     const QPointF edge = to - from;
     const double length = QPointF::dotProduct(edge, edge);
-    const double along = length > 0 ? std::clamp(QPointF::dotProduct(point - from, edge) / length, 0.0, 1.0) : 0.0;
+    const double along =
+        length > 0 ? std::clamp(QPointF::dotProduct(point - from, edge) / length, 0.0, 1.0) : 0.0;
     const QPointF off = point - (from + along * edge);
     return std::hypot(off.x(), off.y());
 }

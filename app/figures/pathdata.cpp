@@ -63,7 +63,8 @@ Result<QPainterPath> parsePathData(QStringView data, const std::string& file, co
     QPainterPath path;
     path.setFillRule(Qt::WindingFill);
     const auto wrong = [&](const char* reason) {
-        return Problem{file, place, reason + std::string(" at character ") + std::to_string(reader.position() + 1)};
+        return Problem{file, place,
+                       reason + std::string(" at character ") + std::to_string(reader.position() + 1)};
     };
     QChar command;
     bool begun = false;

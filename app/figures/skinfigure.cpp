@@ -7,11 +7,11 @@
 #include "parts/segmented.h"
 #include "parts/textsize.h"
 
+#include <cmath>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
 #include <QVBoxLayout>
-#include <cmath>
 
 namespace rhizograph::app {
 namespace {
@@ -25,7 +25,8 @@ std::vector<SkinLayer> examinedLayers(const Catalogue& catalogue) {
 std::vector<MarkLegend::Entry> legendOf(const SkinLayer& layer) {
     std::vector<MarkLegend::Entry> entries;
     for (const auto& value : layer.scale().values) {
-        entries.push_back({layer.mark(Value::token(value.token)), QString::fromStdString(lowered(value.label))});
+        entries.push_back(
+            {layer.mark(Value::token(value.token)), QString::fromStdString(lowered(value.label))});
     }
     entries.push_back({SkinMark::none, SkinFigure::tr("not examined")});
     return entries;
@@ -57,7 +58,8 @@ SkinFigure::SkinFigure(VisitSession& session, std::shared_ptr<const FigureArt> a
 
 void SkinFigure::build() {
     QStringList names;
-    for (const auto& layer : layers_) names << QString::fromStdString(layer.label());
+    for (const auto& layer : layers_)
+        names << QString::fromStdString(layer.label());
     layerChoice_ = new Segmented(tr("Layer"), names, this);
     territoryButton_ = new PlainButton(tr("Show a territory"), PlainButton::Kind::quiet, this);
     territoryButton_->setGlyph(Glyph::down, true);
@@ -77,11 +79,12 @@ void SkinFigure::build() {
     top->setSpacing(8);
     top->addWidget(layerChoice_);
     top->addStretch(1);
-    for (QWidget* widget : {territoryButton_, points, fillButton_, zoomButton_}) top->addWidget(widget);
+    for (QWidget* widget : {territoryButton_, points, fillButton_, zoomButton_})
+        top->addWidget(widget);
 
-    canvas_ = new FigureCanvas(art_, [art = art_](const QSizeF& size, qreal scale) {
-        return examinationLayout(*art, size, scale);
-    }, this);
+    canvas_ = new FigureCanvas(
+        art_, [art = art_](const QSizeF& size, qreal scale) { return examinationLayout(*art, size, scale); },
+        this);
     canvas_->setName(tr("Skin figures"));
     canvas_->setReadOnly(session_.readOnly());
     canvas_->setPressable([this](const RegionKey& region) { return layer().item(region.region) != nullptr; });
@@ -97,7 +100,8 @@ void SkinFigure::build() {
     tally_ = new QLabel(this);
     area_ = new QLabel(this);
     area_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    for (QLabel* label : {tally_, area_}) label->setTextFormat(Qt::RichText);
+    for (QLabel* label : {tally_, area_})
+        label->setTextFormat(Qt::RichText);
     auto* bottom = new QHBoxLayout;
     bottom->addWidget(tally_);
     bottom->addStretch(1);
@@ -107,8 +111,8 @@ void SkinFigure::build() {
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(6);
     whole->addLayout(top);
-    whole->addWidget(new MarkLegend(legendOf(layer()), session_.readOnly() ? QString() : tr("a tap moves on to the next"),
-                                    this));
+    whole->addWidget(new MarkLegend(
+        legendOf(layer()), session_.readOnly() ? QString() : tr("a tap moves on to the next"), this));
     whole->addWidget(card, 1);
     whole->addLayout(bottom);
 
@@ -129,7 +133,8 @@ void SkinFigure::build() {
 }
 
 bool SkinFigure::shows(const FindingKey& key) const {
-    return std::ranges::any_of(layers_, [&](const SkinLayer& layer) { return layer.region(key).has_value(); });
+    return std::ranges::any_of(layers_,
+                               [&](const SkinLayer& layer) { return layer.region(key).has_value(); });
 }
 
 void SkinFigure::goTo(const FindingKey& key) {
@@ -175,7 +180,8 @@ void SkinFigure::paintOver(const RegionKey& region) {
 
 void SkinFigure::end() {
     std::vector<RegionKey> regions;
-    for (const auto& [region, value] : stroke_.painted()) regions.push_back(region);
+    for (const auto& [region, value] : stroke_.painted())
+        regions.push_back(region);
     stroke_.record(session_);
     canvas_->refresh(regions);
     updateWords();

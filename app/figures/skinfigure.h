@@ -31,7 +31,8 @@ public:
     /// Brings the item's layer forward and puts the keyboard on its region.
     void goTo(const FindingKey& key);
 
-    /// Territories the button offers, asked for each time it opens; the button is hidden when there are none to ask.
+    /// Territories the button offers, asked for each time it opens; the button is hidden when there are none
+    /// to ask.
     void setTerritories(std::function<std::vector<Territory>()> territories);
     /// Ghosts the skin of a site over the figures; nothing when empty.
     void setTerritory(const Territory& territory);

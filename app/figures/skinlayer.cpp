@@ -24,7 +24,8 @@ constexpr std::array drawingMarks{SkinMark::waves, SkinMark::strokes, SkinMark::
 std::string lowered(const std::string& label) {
     std::string text = label;
     const bool capitals = text.size() > 1 && std::isupper(static_cast<unsigned char>(text[1])) != 0;
-    if (!text.empty() && !capitals) text[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(text[0])));
+    if (!text.empty() && !capitals)
+        text[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(text[0])));
     return text;
 }
 
@@ -33,7 +34,9 @@ const Item* SkinLayer::item(const std::string& region) const {
     return found == items_.end() ? nullptr : found->second;
 }
 
-const Scale& SkinLayer::scale() const { return items_.begin()->second->scale; }
+const Scale& SkinLayer::scale() const {
+    return items_.begin()->second->scale;
+}
 
 std::optional<FindingKey> SkinLayer::key(const RegionKey& region) const {
     const Item* found = item(region.region);
@@ -42,7 +45,8 @@ std::optional<FindingKey> SkinLayer::key(const RegionKey& region) const {
 }
 
 std::optional<RegionKey> SkinLayer::region(const FindingKey& key) const {
-    const auto found = std::ranges::find_if(items_, [&](const auto& entry) { return entry.second->id == key.item; });
+    const auto found =
+        std::ranges::find_if(items_, [&](const auto& entry) { return entry.second->id == key.item; });
     if (found == items_.end()) return std::nullopt;
     return RegionKey{found->first, key.side};
 }
@@ -67,7 +71,8 @@ SkinMark SkinLayer::mark(const RegionKey& region, const Exam& exam) const {
 
 std::optional<Value> SkinLayer::next(const std::optional<Value>& value) const {
     const auto& values = scale().values;
-    const auto at = value && value->kind() == Value::Kind::token ? scale().index(value->word()) : std::nullopt;
+    const auto at =
+        value && value->kind() == Value::Kind::token ? scale().index(value->word()) : std::nullopt;
     const std::size_t following = at ? *at + 1 : 0;
     if (following >= values.size()) return std::nullopt;
     return Value::token(values[following].token);

@@ -9,8 +9,8 @@
 
 namespace rhizograph::app {
 
-/// One layer of the skin figures: the items of one catalogue group that each belong to a region. Which items and
-/// values there are is the catalogue's business; a region without an item is not pressable on this layer.
+/// One layer of the skin figures: the items of one catalogue group that each belong to a region. Which items
+/// and values there are is the catalogue's business; a region without an item is not pressable on this layer.
 class SkinLayer {
 public:
     [[nodiscard]] const GroupId& group() const { return group_; }
@@ -47,7 +47,8 @@ private:
     bool drawn_ = false;
 };
 
-/// Every layer the catalogue knows, in its order. The layers point into the catalogue, which must outlive them.
+/// Every layer the catalogue knows, in its order. The layers point into the catalogue, which must outlive
+/// them.
 [[nodiscard]] std::vector<SkinLayer> skinLayers(const Catalogue& catalogue);
 
 /// The first letter made small, for a label inside a sentence.

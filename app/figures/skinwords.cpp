@@ -17,7 +17,9 @@ struct Tally {
 };
 
 /// Graver looks are named first.
-int gravity(Look look) { return look == Look::marked ? 0 : look == Look::reduced ? 1 : 2; }
+int gravity(Look look) {
+    return look == Look::marked ? 0 : look == Look::reduced ? 1 : 2;
+}
 
 Tally count(const SkinLayer& layer, const FigureArt& art, const Exam& exam) {
     Tally tally;
@@ -54,8 +56,8 @@ QString tallyText(const Tally& tally, const SkinLayer& layer) {
         const auto found = tally.abnormal.find(value.token);
         if (found == tally.abnormal.end()) continue;
         words.append(QStringLiteral("<b>%1 %2</b>")
-                          .arg(QString::fromStdString(lowered(value.label)).toHtmlEscaped())
-                          .arg(found->second));
+                         .arg(QString::fromStdString(lowered(value.label)).toHtmlEscaped())
+                         .arg(found->second));
     }
     return words.join(QStringLiteral(" · ")) + QStringLiteral(" · ") + where(tally);
 }
@@ -76,8 +78,9 @@ void SkinFigure::updateWords() {
     if (session_.previous() != nullptr) {
         const double before = dullSkin(layer(), *art_, *session_.previous());
         if (area > 0 || before > 0) {
-            const QString visit = session_.start().previousVisit ? tr("visit %1").arg(session_.start().previousVisit->number)
-                                                                 : tr("last visit");
+            const QString visit = session_.start().previousVisit
+                                      ? tr("visit %1").arg(session_.start().previousVisit->number)
+                                      : tr("last visit");
             text += (text.isEmpty() ? QString() : QStringLiteral(", ")) + visit + QStringLiteral(": ") +
                     (before > 0 ? aboutArea(before) : tr("none found"));
         }

@@ -28,8 +28,9 @@ void SkinStroke::record(VisitSession& session) {
         if (value) finding = Finding{*value, false, before == nullptr ? std::string() : before->note};
         changes.push_back({key, std::move(finding)});
     }
-    const QString where = painted_.size() == 1 ? QString::fromStdString(layer.regionName(painted_.begin()->first))
-                                               : QObject::tr("%1 regions").arg(painted_.size());
+    const QString where = painted_.size() == 1
+                              ? QString::fromStdString(layer.regionName(painted_.begin()->first))
+                              : QObject::tr("%1 regions").arg(painted_.size());
     cancel(); // before the visit answers with findingsChanged, so that what is recorded shows
     session.change(QString::fromStdString(layer.label()) + QStringLiteral(": ") + where, std::move(changes));
 }
@@ -45,7 +46,8 @@ std::vector<FindingChange> fillNormal(const SkinLayer& layer, const FigureArt& a
     const auto& normal = layer.scale().normal;
     for (const RegionKey& region : art.regions()) {
         const auto key = layer.key(region);
-        if (!normal || !key || art.viewOf(region.region) == FigureView::saddle || exam.find(*key) != nullptr) continue;
+        if (!normal || !key || art.viewOf(region.region) == FigureView::saddle || exam.find(*key) != nullptr)
+            continue;
         changes.push_back({*key, Finding{Value::token(*normal), true, {}}});
     }
     return changes;

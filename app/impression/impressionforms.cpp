@@ -1,7 +1,7 @@
 #include "impression/impressionforms.h"
 
-#include "parts/findingwords.h"
 #include "parts/button.h"
+#include "parts/findingwords.h"
 #include "parts/textsize.h"
 #include "shell/visitsession.h"
 

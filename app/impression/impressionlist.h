@@ -1,8 +1,8 @@
 #pragma once
 
 #include "impression/impressionrows.h"
-#include "parts/richline.h"
 #include "parts/cells.h"
+#include "parts/richline.h"
 
 #include <memory>
 #include <QWidget>

@@ -134,14 +134,16 @@ void PageFlow::runningHead() {
 }
 
 void PageFlow::section(const PageSection& section) {
-    paragraphs(section.title, {ink(section.bold, QFont::Bold), ink(withSpace(section.bold, section.text)),
-                               quiet(withSpace(section.bold + section.text, section.quiet))},
+    paragraphs(section.title,
+               {ink(section.bold, QFont::Bold), ink(withSpace(section.bold, section.text)),
+                quiet(withSpace(section.bold + section.text, section.quiet))},
                section.id);
 }
 
 void PageFlow::block(const QString& id, qreal from, qreal to) {
     if (!id.isEmpty())
-        blocks_.push_back({id, static_cast<int>(pages_.size()) - 1, QRectF(left_, from, right_ - left_, to - from)});
+        blocks_.push_back(
+            {id, static_cast<int>(pages_.size()) - 1, QRectF(left_, from, right_ - left_, to - from)});
 }
 
 void PageFlow::paragraphs(const QString& title, const std::vector<PageRun>& runs, const QString& id) {

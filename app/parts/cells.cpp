@@ -1,13 +1,15 @@
 #include "parts/cells.h"
 
+#include <map>
 #include <QAccessibleWidget>
 #include <QWidget>
-#include <map>
 
 namespace rhizograph::app {
 namespace {
 
-CellHost* hostOf(QObject* object) { return dynamic_cast<CellHost*>(object); }
+CellHost* hostOf(QObject* object) {
+    return dynamic_cast<CellHost*>(object);
+}
 
 /// One cell as assistive programs see it; lives as long as the interface of its host.
 class CellInterface final : public QAccessibleInterface, public QAccessibleActionInterface {
@@ -17,7 +19,9 @@ public:
     [[nodiscard]] bool isValid() const override { return index_ < host().cellCount(); }
     [[nodiscard]] QObject* object() const override { return nullptr; }
     [[nodiscard]] QWindow* window() const override { return widget_->window()->windowHandle(); }
-    [[nodiscard]] QAccessibleInterface* parent() const override { return QAccessible::queryAccessibleInterface(widget_); }
+    [[nodiscard]] QAccessibleInterface* parent() const override {
+        return QAccessible::queryAccessibleInterface(widget_);
+    }
     [[nodiscard]] QAccessibleInterface* child(int) const override { return nullptr; }
     [[nodiscard]] QAccessibleInterface* childAt(int, int) const override { return nullptr; }
     [[nodiscard]] int childCount() const override { return 0; }
@@ -37,7 +41,9 @@ public:
             return {};
         }
         const Cell cell = host().cell(index_);
-        return kind == QAccessible::Name ? cell.name : kind == QAccessible::Description ? cell.description : QString();
+        return kind == QAccessible::Name          ? cell.name
+               : kind == QAccessible::Description ? cell.description
+                                                  : QString();
     }
     void setText(QAccessible::Text, const QString&) override {}
     [[nodiscard]] QAccessible::State state() const override {
@@ -56,7 +62,8 @@ public:
         return state;
     }
     void* interface_cast(QAccessible::InterfaceType type) override {
-        return type == QAccessible::ActionInterface ? static_cast<QAccessibleActionInterface*>(this) : nullptr;
+        return type == QAccessible::ActionInterface ? static_cast<QAccessibleActionInterface*>(this)
+                                                    : nullptr;
     }
     [[nodiscard]] QStringList actionNames() const override { return {pressAction(), setFocusAction()}; }
     void doAction(const QString& action) override {
@@ -92,7 +99,8 @@ public:
     CellHostInterface& operator=(const CellHostInterface&) = delete;
 
     [[nodiscard]] QString text(QAccessible::Text kind) const override {
-        return kind == QAccessible::Name && host() != nullptr ? host()->hostName() : QAccessibleWidget::text(kind);
+        return kind == QAccessible::Name && host() != nullptr ? host()->hostName()
+                                                              : QAccessibleWidget::text(kind);
     }
     [[nodiscard]] int childCount() const override { return host() == nullptr ? 0 : host()->cellCount(); }
     [[nodiscard]] QAccessibleInterface* child(int index) const override {
@@ -127,13 +135,16 @@ private:
 
 QAccessibleInterface* makeInterface(const QString&, QObject* object) {
     auto* widget = qobject_cast<QWidget*>(object);
-    return widget != nullptr && hostOf(widget) != nullptr ? std::make_unique<CellHostInterface>(widget).release()
-                                                          : nullptr;
+    return widget != nullptr && hostOf(widget) != nullptr
+               ? std::make_unique<CellHostInterface>(widget).release()
+               : nullptr;
 }
 
 } // namespace
 
-void installCellAccess() { QAccessible::installFactory(makeInterface); }
+void installCellAccess() {
+    QAccessible::installFactory(makeInterface);
+}
 
 void announceCell(QWidget* host, int index, QAccessible::Event event) {
     if (!QAccessible::isActive() || index < 0) {

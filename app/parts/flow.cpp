@@ -17,7 +17,8 @@ QLayoutItem* FlowLayout::takeAt(int index) {
 
 QSize FlowLayout::minimumSize() const {
     QSize size;
-    for (const auto& item : items_) size = size.expandedTo(item->minimumSize());
+    for (const auto& item : items_)
+        size = size.expandedTo(item->minimumSize());
     return size;
 }
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <QLayout>
 #include <memory>
+#include <QLayout>
 #include <vector>
 
 namespace rhizograph::app {

@@ -31,18 +31,21 @@ qreal Segmented::wordWidth(int index) const {
 
 QSize Segmented::sizeHint() const {
     qreal width = 2;
-    for (int i = 0; i < cellCount(); ++i) width += wordWidth(i);
+    for (int i = 0; i < cellCount(); ++i)
+        width += wordWidth(i);
     return {qCeil(width), grown(this, 44)};
 }
 
 QRectF Segmented::shape(int index) const {
     qreal left = 1;
-    for (int i = 0; i < index; ++i) left += wordWidth(i);
+    for (int i = 0; i < index; ++i)
+        left += wordWidth(i);
     return {left, 1, wordWidth(index), height() - 2.0};
 }
 
 Cell Segmented::cell(int index) const {
-    return {words_.at(index), {}, shape(index).toAlignedRect(), QAccessible::RadioButton, isEnabled(), index == chosen_};
+    return {words_.at(index),         {},          shape(index).toAlignedRect(),
+            QAccessible::RadioButton, isEnabled(), index == chosen_};
 }
 
 int Segmented::cellAt(const QPoint& position) const {
@@ -80,7 +83,9 @@ void Segmented::paintEvent(QPaintEvent*) {
     }
 }
 
-void Segmented::mousePressEvent(QMouseEvent* event) { choose(cellAt(event->position().toPoint())); }
+void Segmented::mousePressEvent(QMouseEvent* event) {
+    choose(cellAt(event->position().toPoint()));
+}
 
 void Segmented::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Left) return choose(chosen_ - 1);

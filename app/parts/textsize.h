@@ -1,9 +1,9 @@
 #pragma once
 
+#include <algorithm>
 #include <QFont>
 #include <QFontInfo>
 #include <QWidget>
-#include <algorithm>
 
 namespace rhizograph::app {
 
@@ -13,7 +13,9 @@ inline qreal textScale(const QWidget* widget) {
 }
 
 /// A length of the layout grown with the text.
-inline int grown(const QWidget* widget, int pixels) { return qRound(pixels * textScale(widget)); }
+inline int grown(const QWidget* widget, int pixels) {
+    return qRound(pixels * textScale(widget));
+}
 
 /// The widget's typeface at a size given for 100 % text.
 inline QFont sized(const QWidget* widget, int pixels, QFont::Weight weight = QFont::Normal) {

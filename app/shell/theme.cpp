@@ -102,13 +102,15 @@ template <class Draw> QBrush tile(int size, const QColor& ground, qreal devicePi
 /// `over` at this share over `ground`, without transparency so that it prints as it shows.
 QColor blended(const QColor& over, const QColor& ground, qreal share) {
     const auto mix = [share](int a, int b) { return qRound(share * a + (1 - share) * b); };
-    return {mix(over.red(), ground.red()), mix(over.green(), ground.green()), mix(over.blue(), ground.blue())};
+    return {mix(over.red(), ground.red()), mix(over.green(), ground.green()),
+            mix(over.blue(), ground.blue())};
 }
 
 QBrush diagonals(const Theme& theme, qreal devicePixelRatio, qreal strength) {
     // A tile of 10 px puts 45 degree lines 7 px apart.
     return tile(10, theme.ochreTint, devicePixelRatio, [&](QPainter& painter) {
-        painter.setPen(QPen(blended(theme.ochre, theme.ochreTint, strength), 2, Qt::SolidLine, Qt::SquareCap));
+        painter.setPen(
+            QPen(blended(theme.ochre, theme.ochreTint, strength), 2, Qt::SolidLine, Qt::SquareCap));
         for (const qreal shift : {-10.0, 0.0, 10.0})
             painter.drawLine(QPointF(shift - 2, 12), QPointF(shift + 12, -2));
     });
@@ -129,9 +131,12 @@ const Theme& Theme::named(ThemeName name) {
     static const Theme dark = makeDark();
     static const Theme highContrast = makeHighContrast();
     switch (name) {
-    case ThemeName::light: return light;
-    case ThemeName::dark: return dark;
-    case ThemeName::highContrast: return highContrast;
+    case ThemeName::light:
+        return light;
+    case ThemeName::dark:
+        return dark;
+    case ThemeName::highContrast:
+        return highContrast;
     }
     throw std::logic_error("no such theme");
 }
@@ -149,11 +154,16 @@ void Theme::apply(ThemeName name) {
 
 QBrush hatch(const Theme& theme, Look look, qreal devicePixelRatio, qreal strength) {
     switch (look) {
-    case Look::plain: return Qt::NoBrush;
-    case Look::normal: return theme.spruceTint;
-    case Look::reduced: return diagonals(theme, devicePixelRatio, strength);
-    case Look::marked: return theme.brick;
-    case Look::heightened: return dots(theme, devicePixelRatio, strength);
+    case Look::plain:
+        return Qt::NoBrush;
+    case Look::normal:
+        return theme.spruceTint;
+    case Look::reduced:
+        return diagonals(theme, devicePixelRatio, strength);
+    case Look::marked:
+        return theme.brick;
+    case Look::heightened:
+        return dots(theme, devicePixelRatio, strength);
     }
     throw std::logic_error("no such look");
 }

@@ -11,9 +11,12 @@ std::string fullName(TargetKind kind, std::string_view target) {
 
 std::string_view name(TargetKind kind) {
     switch (kind) {
-    case TargetKind::movement: return "movement";
-    case TargetKind::region: return "region";
-    case TargetKind::reflex: break;
+    case TargetKind::movement:
+        return "movement";
+    case TargetKind::region:
+        return "region";
+    case TargetKind::reflex:
+        break;
     }
     return "reflex";
 }

@@ -19,10 +19,12 @@ struct Join {
 
 class Reader {
 public:
-    Reader(const nlohmann::json& json, const std::string& file, Problems& problems) : root_(json, file, problems) {}
+    Reader(const nlohmann::json& json, const std::string& file, Problems& problems)
+        : root_(json, file, problems) {}
 
     Anatomy read() {
-        if (root_.at("format").string() != "rhizograph.anatomy") root_.fail("format is not rhizograph.anatomy");
+        if (root_.at("format").string() != "rhizograph.anatomy")
+            root_.fail("format is not rhizograph.anatomy");
         readNodes();
         readJoins();
         for (const auto& [routeName, route] : root_.at("routes").members())
@@ -50,7 +52,8 @@ private:
     void readJoins() {
         if (!root_.has("joins")) return;
         for (const JsonNode& node : root_.at("joins").items())
-            joins_.push_back({node.at("node").string(), node.at("before").string(), node.at("roots").strings()});
+            joins_.push_back(
+                {node.at("node").string(), node.at("before").string(), node.at("roots").strings()});
     }
 
     std::vector<std::string> readRoute(const JsonNode& route) {
@@ -105,9 +108,13 @@ private:
         const std::string full = node.at("target").string();
         const auto dot = full.find('.');
         const std::string kind = full.substr(0, dot);
-        target.kind = kind == "region" ? TargetKind::region : kind == "reflex" ? TargetKind::reflex : TargetKind::movement;
-        if (dot == std::string::npos || kind != name(target.kind)) node.at("target").fail("kind of target unknown");
-        else target.name = full.substr(dot + 1);
+        target.kind = kind == "region"   ? TargetKind::region
+                      : kind == "reflex" ? TargetKind::reflex
+                                         : TargetKind::movement;
+        if (dot == std::string::npos || kind != name(target.kind))
+            node.at("target").fail("kind of target unknown");
+        else
+            target.name = full.substr(dot + 1);
         target.supply = readSupply(node.at("supply"));
         target.distance = fraction(node.at("distance"));
         if (const auto pyramidal = node.find("pyramidal")) target.pyramidal = fraction(*pyramidal);

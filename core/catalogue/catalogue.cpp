@@ -4,7 +4,8 @@ namespace rhizograph {
 
 Catalogue::Catalogue(std::vector<Step> steps, std::vector<Group> groups, std::vector<Item> items,
                      std::vector<std::string> reasons)
-    : steps_(std::move(steps)), groups_(std::move(groups)), items_(std::move(items)), reasons_(std::move(reasons)) {
+    : steps_(std::move(steps)), groups_(std::move(groups)), items_(std::move(items)),
+      reasons_(std::move(reasons)) {
     for (std::size_t i = 0; i < items_.size(); ++i)
         index_.emplace(items_[i].id, i);
 }

@@ -14,8 +14,10 @@ std::string mirroredToken(const std::string& token) {
     while (start <= token.size()) {
         const std::size_t end = std::min(token.find('_', start), token.size());
         std::string word = token.substr(start, end - start);
-        if (word == "left") word = "right";
-        else if (word == "right") word = "left";
+        if (word == "left")
+            word = "right";
+        else if (word == "right")
+            word = "left";
         if (start > 0) out += '_';
         out += word;
         start = end + 1;
@@ -60,7 +62,8 @@ Exam Exam::mirrored() const {
     out.date = date;
     for (const auto& [key, finding] : findings_) {
         Finding copy = finding;
-        if (copy.value.kind() == Value::Kind::token) copy.value = Value::token(mirroredToken(copy.value.word()));
+        if (copy.value.kind() == Value::Kind::token)
+            copy.value = Value::token(mirroredToken(copy.value.word()));
         out.set({key.item, rhizograph::mirrored(key.side)}, std::move(copy));
     }
     return out;
@@ -84,7 +87,8 @@ std::optional<std::string> check(const Catalogue& catalogue, const FindingKey& k
     case Value::Kind::text:
         if (scale.kind != Scale::Kind::text) return "takes no free text";
         return std::nullopt;
-    case Value::Kind::token: break;
+    case Value::Kind::token:
+        break;
     }
     if (scale.numeric()) return "takes a number";
     if (scale.kind == Scale::Kind::text) return std::nullopt;

@@ -57,6 +57,7 @@ private:
 };
 
 /// Why this value cannot stand for this item and side in this catalogue; nothing when it can.
-[[nodiscard]] std::optional<std::string> check(const Catalogue& catalogue, const FindingKey& key, const Value& value);
+[[nodiscard]] std::optional<std::string> check(const Catalogue& catalogue, const FindingKey& key,
+                                               const Value& value);
 
 } // namespace rhizograph

@@ -8,10 +8,14 @@ namespace rhizograph {
 
 std::string_view name(Side side) {
     switch (side) {
-    case Side::left: return "left";
-    case Side::right: return "right";
-    case Side::both: return "both";
-    case Side::none: break;
+    case Side::left:
+        return "left";
+    case Side::right:
+        return "right";
+    case Side::both:
+        return "both";
+    case Side::none:
+        break;
     }
     return "none";
 }
@@ -40,12 +44,15 @@ Look lookOf(const Scale& scale, const Value& value) {
 
 std::string display(const Scale& scale, const Value& value) {
     switch (value.kind()) {
-    case Value::Kind::number: return fmt::format("{:.{}f}", value.number(), scale.decimals());
+    case Value::Kind::number:
+        return fmt::format("{:.{}f}", value.number(), scale.decimals());
     case Value::Kind::token:
         if (const auto index = scale.index(value.word())) return scale.values[*index].label;
         return value.word();
-    case Value::Kind::text: return value.word();
-    case Value::Kind::notTestable: break;
+    case Value::Kind::text:
+        return value.word();
+    case Value::Kind::notTestable:
+        break;
     }
     return "not testable";
 }

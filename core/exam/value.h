@@ -26,7 +26,8 @@ public:
     bool operator==(const Value&) const = default;
 
 private:
-    Value(Kind kind, std::string word, double number) : kind_(kind), word_(std::move(word)), number_(number) {}
+    Value(Kind kind, std::string word, double number)
+        : kind_(kind), word_(std::move(word)), number_(number) {}
 
     Kind kind_;
     std::string word_;

@@ -109,7 +109,8 @@ struct Assessment {
     std::vector<Level> levels;
     std::vector<ScreenResult> screens;
     std::vector<RedSign> redSigns; ///< gravest first
-    std::vector<FindingKey> notAsked; ///< warning questions still open: to be printed as not asked, never as normal
+    std::vector<FindingKey>
+        notAsked; ///< warning questions still open: to be printed as not asked, never as normal
     std::vector<ConsistencyNote> consistency;
     int behavioralGroups = 0;
     std::vector<NextTest> nextTests;

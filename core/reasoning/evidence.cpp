@@ -7,10 +7,15 @@
 namespace rhizograph {
 namespace {
 
-bool isDigit(char c) { return std::isdigit(static_cast<unsigned char>(c)) != 0; }
-bool isCapital(char c) { return std::isupper(static_cast<unsigned char>(c)) != 0; }
+bool isDigit(char c) {
+    return std::isdigit(static_cast<unsigned char>(c)) != 0;
+}
+bool isCapital(char c) {
+    return std::isupper(static_cast<unsigned char>(c)) != 0;
+}
 
-/// Length of the id that starts here: three capitals, a hyphen and two digits ("CES-01"), or N and three digits.
+/// Length of the id that starts here: three capitals, a hyphen and two digits ("CES-01"), or N and three
+/// digits.
 std::size_t idLength(std::string_view text) {
     const auto digits = [&](std::size_t from, std::size_t count) {
         if (text.size() < from + count) return false;
@@ -21,7 +26,8 @@ std::size_t idLength(std::string_view text) {
     std::size_t capitals = 0;
     while (capitals < text.size() && isCapital(text[capitals]))
         ++capitals;
-    if (capitals >= 2 && capitals <= 3 && capitals < text.size() && text[capitals] == '-' && digits(capitals + 1, 2))
+    if (capitals >= 2 && capitals <= 3 && capitals < text.size() && text[capitals] == '-' &&
+        digits(capitals + 1, 2))
         return capitals + 3;
     return 0;
 }
@@ -33,7 +39,8 @@ std::vector<std::string> splitAtSemicolons(const std::string& text) {
         const std::size_t end = std::min(text.find(';', start), text.size());
         std::string part = text.substr(start, end - start);
         const auto from = part.find_first_not_of(' ');
-        if (from != std::string::npos) out.push_back(part.substr(from, part.find_last_not_of(' ') - from + 1));
+        if (from != std::string::npos)
+            out.push_back(part.substr(from, part.find_last_not_of(' ') - from + 1));
         start = end + 1;
     }
     return out;
@@ -92,8 +99,10 @@ std::string Evidence::cited(const JsonNode& source) const {
                 continue;
             }
             const std::string id = part.substr(i, length);
-            if (const EvidenceRow* row = find(id)) citations.push_back(row->text());
-            else source.fail("no evidence row \"" + id + "\"");
+            if (const EvidenceRow* row = find(id))
+                citations.push_back(row->text());
+            else
+                source.fail("no evidence row \"" + id + "\"");
             i += length;
             while (i < part.size() && (part[i] == ',' || part[i] == ' '))
                 ++i;

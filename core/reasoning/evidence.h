@@ -15,7 +15,8 @@ struct EvidenceRow {
     std::string finding;  ///< what was looked at
     std::string citation; ///< authors, journal, year; empty for common practice
     std::string status;   ///< "read", "from memory" or "common practice"
-    /// The citation as printed: with "from memory" where it was not seen, "common practice" where there is none.
+    /// The citation as printed: with "from memory" where it was not seen, "common practice" where there is
+    /// none.
     [[nodiscard]] std::string text() const;
     bool operator==(const EvidenceRow&) const = default;
 };

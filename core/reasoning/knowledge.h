@@ -13,10 +13,10 @@
 
 namespace rhizograph {
 
-class Localizer; ///< the compiled localization model (localizer.h)
+class Localizer;       ///< the compiled localization model (localizer.h)
 class UrgentQuestions; ///< red-sign questions that go first (urgent.h)
-class PhraseBook; ///< the language of the written examination (phrases.h)
-class RuleBook;  ///< red signs, screens, consistency, work-up, codes (rulebook.h)
+class PhraseBook;      ///< the language of the written examination (phrases.h)
+class RuleBook;        ///< red signs, screens, consistency, work-up, codes (rulebook.h)
 
 /// The medicine, loaded once and immutable; cheap to copy. Loading validates every file of
 /// resources/knowledge and reports every problem with file and place.

@@ -17,8 +17,8 @@ namespace rhizograph {
 /// The rules around the localization: red signs, screens, consistency, behavioral signs, work-up and codes.
 /// Loaded once from resources/knowledge, immutable, checked against the catalogue on load.
 ///
-/// Nothing here is averaged away: a red sign stands whatever the localization says, whatever a screen says and
-/// whatever the behavioral signs say. Rules fire on what was found, never on what was left out.
+/// Nothing here is averaged away: a red sign stands whatever the localization says, whatever a screen says
+/// and whatever the behavioral signs say. Rules fire on what was found, never on what was left out.
 class RuleBook {
 public:
     /// Reads redsigns, screens, consistency, workup, codes, evidence and the site ids of sites.json.
@@ -26,8 +26,8 @@ public:
 
     /// Every screen, per side where it has sides; not examined where no rule but age or risk could be read.
     [[nodiscard]] std::vector<ScreenResult> screens(const Exam& exam) const;
-    /// Gravest first, then in the order of the file. `previous` holds the latest earlier value of each finding
-    /// (see carriedForward), or is null.
+    /// Gravest first, then in the order of the file. `previous` holds the latest earlier value of each
+    /// finding (see carriedForward), or is null.
     [[nodiscard]] std::vector<RedSign> redSigns(const Exam& exam, const Exam* previous) const;
     /// Pairs of findings that disagree, and the note on behavioral signs when there are enough groups.
     [[nodiscard]] std::vector<ConsistencyNote> consistency(const Exam& exam) const;
@@ -114,8 +114,9 @@ private:
     std::unordered_map<ItemId, std::size_t> order_; ///< place of an item in the examination
 };
 
-/// One sheet with the latest earlier value of every finding, oldest visit first: what a new visit is compared with.
-/// A muscle not tested last time is so compared with the last time it was. Not testable values carry nothing forward.
+/// One sheet with the latest earlier value of every finding, oldest visit first: what a new visit is compared
+/// with. A muscle not tested last time is so compared with the last time it was. Not testable values carry
+/// nothing forward.
 [[nodiscard]] Exam carriedForward(const std::vector<Exam>& earlier);
 
 } // namespace rhizograph

@@ -2,7 +2,8 @@
 
 namespace rhizograph {
 
-Result<UrgentQuestions> UrgentQuestions::load(const std::filesystem::path& file, const Vocabulary& vocabulary) {
+Result<UrgentQuestions> UrgentQuestions::load(const std::filesystem::path& file,
+                                              const Vocabulary& vocabulary) {
     auto json = readJsonFile(file);
     if (!json) return json.problems();
     Problems problems;
@@ -11,8 +12,10 @@ Result<UrgentQuestions> UrgentQuestions::load(const std::filesystem::path& file,
     questions.when_ = Condition::parse(node.at("when"), vocabulary);
     for (const JsonNode& asked : node.at("ask").items()) {
         const Item* item = vocabulary.catalogue->find(asked.string());
-        if (item == nullptr) asked.fail("no such item in the catalogue");
-        else if (!item->sided) questions.ask_.push_back({item->id, Side::none});
+        if (item == nullptr)
+            asked.fail("no such item in the catalogue");
+        else if (!item->sided)
+            questions.ask_.push_back({item->id, Side::none});
         else
             for (const Side side : {Side::left, Side::right})
                 questions.ask_.push_back({item->id, side});

@@ -1,7 +1,7 @@
 #include "shell/dress.h"
 
-#include <QApplication>
 #include <gtest/gtest.h>
+#include <QApplication>
 
 /// Widgets need an application; it runs without a screen unless told otherwise.
 int main(int count, char** arguments) {

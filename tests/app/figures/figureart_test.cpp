@@ -1,7 +1,7 @@
 #include "art.h"
 
-#include <QRandomGenerator>
 #include <gtest/gtest.h>
+#include <QRandomGenerator>
 
 namespace rhizograph::app {
 namespace {
@@ -65,12 +65,14 @@ TEST(FigureArt, RefusesRelativeCommandsWithFileAndPlace) {
 }
 
 TEST(FigureArt, RefusesAnIdThatStandsTwice) {
-    EXPECT_NE(problemOf(replaced(twoRegions, "left.heel", "right.heel")).find("stands twice"), std::string::npos);
+    EXPECT_NE(problemOf(replaced(twoRegions, "left.heel", "right.heel")).find("stands twice"),
+              std::string::npos);
 }
 
 TEST(FigureArt, RefusesBrokenXmlAndUnknownIds) {
     EXPECT_NE(problemOf(twoRegions.substr(0, 80)), "");
-    EXPECT_NE(problemOf(replaced(twoRegions, "left.heel", "middle.heel")).find("middle.heel"), std::string::npos);
+    EXPECT_NE(problemOf(replaced(twoRegions, "left.heel", "middle.heel")).find("middle.heel"),
+              std::string::npos);
     EXPECT_NE(problemOf(replaced(twoRegions, "0 0 100 50", "0 0 100")).find("viewBox"), std::string::npos);
 }
 
@@ -109,13 +111,14 @@ TEST(FigureArt, RegionsCoverTheBodyWithoutGapsOrOverlaps) {
                 owners += region.path.contains(point) ? 1 : 0;
                 border = std::min(border, distanceToBorder(region.border, point));
             }
-            const bool context =
-                std::ranges::any_of(figure.context, [&](const QPainterPath& path) { return path.contains(point); });
+            const bool context = std::ranges::any_of(
+                figure.context, [&](const QPainterPath& path) { return path.contains(point); });
             if (border < 0.6) continue; // a hair beside a border both neighbors may claim the point
             ++tries;
             const bool right = body ? owners + (context ? 1 : 0) == 1 : owners == 0;
             if (!right && ++failures < 6) {
-                ADD_FAILURE() << name(view) << " " << point.x() << "," << point.y() << ": " << owners << " owners";
+                ADD_FAILURE() << name(view) << " " << point.x() << "," << point.y() << ": " << owners
+                              << " owners";
             }
         }
     }

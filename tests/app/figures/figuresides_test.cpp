@@ -1,19 +1,22 @@
 #include "art.h"
 
-#include <QRandomGenerator>
 #include <gtest/gtest.h>
+#include <QRandomGenerator>
 
 namespace rhizograph::app {
 namespace {
 
-double centerX(const ViewArt& figure, Side side) { return figure.silhouette.at(side).boundingRect().center().x(); }
+double centerX(const ViewArt& figure, Side side) {
+    return figure.silhouette.at(side).boundingRect().center().x();
+}
 
 TEST(FigureSides, ThePatientsRightIsOnTheLeftOfTheScreenUnlessSeenFromBehind) {
     const auto art = figures();
     for (const FigureView view : {FigureView::front, FigureView::sole, FigureView::saddle}) {
         EXPECT_LT(centerX(art->view(view), Side::right), centerX(art->view(view), Side::left)) << name(view);
     }
-    EXPECT_GT(centerX(art->view(FigureView::back), Side::right), centerX(art->view(FigureView::back), Side::left));
+    EXPECT_GT(centerX(art->view(FigureView::back), Side::right),
+              centerX(art->view(FigureView::back), Side::left));
 }
 
 TEST(FigureSides, EveryRegionLiesInsideItsOwnHalf) {
@@ -22,7 +25,8 @@ TEST(FigureSides, EveryRegionLiesInsideItsOwnHalf) {
         const ViewArt& figure = art->view(view);
         for (const auto& region : figure.regions) {
             EXPECT_TRUE(figure.silhouette.at(region.key.side).contains(region.label)) << region.key.region;
-            EXPECT_FALSE(figure.silhouette.at(mirrored(region.key.side)).contains(region.label)) << region.key.region;
+            EXPECT_FALSE(figure.silhouette.at(mirrored(region.key.side)).contains(region.label))
+                << region.key.region;
         }
     }
 }
@@ -71,8 +75,9 @@ TEST(FigureSides, AnyPointAndItsMirrorHitTheSameRegionOfOppositeSides) {
     EXPECT_EQ(failures, 0);
 }
 
-/// The points to touch come from the international standard for the examination after spinal cord injury (revision
-/// of 2019, read second hand); that they fall in the region the file names for them is our drawing's business.
+/// The points to touch come from the international standard for the examination after spinal cord injury
+/// (revision of 2019, read second hand); that they fall in the region the file names for them is our
+/// drawing's business.
 TEST(FigureSides, EveryKeyPointHitsItsRegionOnItsOwnSide) {
     const auto art = figures();
     EXPECT_GE(art->keyPoints().size(), 10U);

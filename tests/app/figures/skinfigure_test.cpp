@@ -3,11 +3,11 @@
 #include "art.h"
 #include "visit.h"
 
+#include <gtest/gtest.h>
 #include <QAccessible>
 #include <QElapsedTimer>
 #include <QImage>
 #include <QKeyEvent>
-#include <gtest/gtest.h>
 
 namespace rhizograph::app {
 namespace {
@@ -16,7 +16,8 @@ const RegionKey leftToe{"great_toe", Side::left};
 
 class SkinFigureTest : public testing::Test {
 protected:
-    explicit SkinFigureTest(bool readOnly = false) : session(knowledge(), start(readOnly), nullptr), skin(session, figures()) {
+    explicit SkinFigureTest(bool readOnly = false)
+        : session(knowledge(), start(readOnly), nullptr), skin(session, figures()) {
         skin.resize(848, 744);
         skin.show();
         QApplication::processEvents();
@@ -69,9 +70,11 @@ TEST_F(SkinFigureTest, PressesCycleThroughTheStatesAndBackToUnexamined) {
 TEST_F(SkinFigureTest, ADragPaintsEveryRegionItCrossesInOneUndoStep) {
     const RegionKey web{"first_web", Side::left};
     const RegionKey toes{"middle_toes", Side::left};
-    press(skin.canvas(), place(leftToe)); // the toe is normal now: the stroke that begins on it paints "reduced"
+    press(skin.canvas(),
+          place(leftToe)); // the toe is normal now: the stroke that begins on it paints "reduced"
     drag(skin.canvas(), {place(leftToe), place(web), place(toes)});
-    for (const auto& region : {leftToe, web, toes}) EXPECT_EQ(state(region), "reduced") << region.region;
+    for (const auto& region : {leftToe, web, toes})
+        EXPECT_EQ(state(region), "reduced") << region.region;
     EXPECT_EQ(session.undoStack().count(), 2);
     session.undoStack().undo();
     EXPECT_EQ(state(leftToe), "normal");
@@ -167,7 +170,8 @@ TEST_F(SkinFigureTest, EveryRegionIsAnAccessibleChildWithItsFullName) {
 
 TEST_F(SkinFigureTest, TheZoomedFigureStillHitsItsRegions) {
     skin.canvas().setZoom(3, place(leftToe));
-    for (int i = 0; i < 2; ++i) press(skin.canvas(), place(leftToe));
+    for (int i = 0; i < 2; ++i)
+        press(skin.canvas(), place(leftToe));
     EXPECT_EQ(state(leftToe), "reduced");
     skin.canvas().resetZoom();
     EXPECT_EQ(skin.canvas().zoom(), 1);
@@ -185,7 +189,8 @@ TEST_F(SkinFigureTest, AnAbnormalStateNeverLooksLikeNotExamined) {
         skin.canvas().focusRegion(heel);
         type(key, QString(QChar(key)));
         skin.canvas().focusRegion(leftToe);
-        for (const auto& before : seen) EXPECT_NE(before, picture());
+        for (const auto& before : seen)
+            EXPECT_NE(before, picture());
         seen.push_back(picture());
     }
 }

@@ -29,7 +29,8 @@ TEST(SkinLayer, EveryDrawnRegionHasAnItemOnEveryLayerAndEveryItemARegion) {
     const Catalogue items = catalogue();
     const auto art = figures();
     for (const auto& layer : skinLayers(items)) {
-        for (const auto& key : art->regions()) EXPECT_NE(layer.item(key.region), nullptr) << key.region;
+        for (const auto& key : art->regions())
+            EXPECT_NE(layer.item(key.region), nullptr) << key.region;
         for (const auto& [region, item] : layer.items()) {
             ASSERT_TRUE(art->viewOf(region)) << region;
             EXPECT_EQ(name(*art->viewOf(region)), item->view) << region;
@@ -54,7 +55,8 @@ TEST(SkinLayer, EveryStateWearsAMarkOfItsOwn) {
     const Catalogue items = catalogue();
     for (const auto& layer : skinLayers(items)) {
         std::set<SkinMark> marks;
-        for (const auto& value : layer.scale().values) marks.insert(layer.mark(Value::token(value.token)));
+        for (const auto& value : layer.scale().values)
+            marks.insert(layer.mark(Value::token(value.token)));
         EXPECT_EQ(marks.size(), layer.scale().values.size()) << layer.label();
         EXPECT_EQ(layer.mark(Value::notTestable("pain")), SkinMark::none);
     }
@@ -67,7 +69,8 @@ TEST(SkinLayer, ARegionIsSpokenWithSideLayerAndState) {
     const RegionKey toe{"great_toe", Side::left};
     EXPECT_EQ(touch.spoken(toe, Value::token("reduced")), "Left great toe, light touch, reduced");
     EXPECT_EQ(touch.spoken(toe, std::nullopt), "Left great toe, light touch, not examined");
-    EXPECT_EQ(touch.spoken(toe, Value::notTestable("pain")), "Left great toe, light touch, not testable, pain");
+    EXPECT_EQ(touch.spoken(toe, Value::notTestable("pain")),
+              "Left great toe, light touch, not testable, pain");
 }
 
 TEST(SkinLayer, ABulkFillKeepsWhatIsRecordedAndNeverTouchesTheSaddle) {
@@ -80,7 +83,8 @@ TEST(SkinLayer, ABulkFillKeepsWhatIsRecordedAndNeverTouchesTheSaddle) {
     exam.set(toe, {Value::token("absent"), false, ""});
     const auto changes = fillNormal(touch, *art, exam);
     std::size_t outside = 0;
-    for (const auto& key : art->regions()) outside += art->viewOf(key.region) != FigureView::saddle ? 1 : 0;
+    for (const auto& key : art->regions())
+        outside += art->viewOf(key.region) != FigureView::saddle ? 1 : 0;
     EXPECT_EQ(changes.size(), outside - 1);
     for (const auto& change : changes) {
         EXPECT_NE(change.key, toe);

@@ -2,8 +2,8 @@
 
 #include "shell/visitsession.h"
 
-#include <QMouseEvent>
 #include <QApplication>
+#include <QMouseEvent>
 #include <stdexcept>
 
 namespace rhizograph::app {
@@ -27,7 +27,8 @@ inline void press(QWidget& widget, const QPointF& at) {
 
 inline void drag(QWidget& widget, const std::vector<QPointF>& way) {
     sendMouse(widget, QEvent::MouseButtonPress, way.front(), Qt::LeftButton);
-    for (const auto& at : way) sendMouse(widget, QEvent::MouseMove, at, Qt::LeftButton);
+    for (const auto& at : way)
+        sendMouse(widget, QEvent::MouseMove, at, Qt::LeftButton);
     sendMouse(widget, QEvent::MouseButtonRelease, way.back(), Qt::NoButton);
 }
 

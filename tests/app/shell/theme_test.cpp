@@ -1,14 +1,15 @@
 #include "shell/theme.h"
 
-#include <QImage>
-#include <QPainter>
 #include <cmath>
 #include <gtest/gtest.h>
+#include <QImage>
+#include <QPainter>
 
 namespace rhizograph::app {
 namespace {
 
-/// Relative luminance and contrast ratio as defined by the Web Content Accessibility Guidelines 2.1 (W3C, 2018).
+/// Relative luminance and contrast ratio as defined by the Web Content Accessibility Guidelines 2.1 (W3C,
+/// 2018).
 double luminance(const QColor& color) {
     const auto linear = [](double value) {
         return value <= 0.04045 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
@@ -27,12 +28,13 @@ class ThemeContrast : public testing::TestWithParam<ThemeName> {};
 TEST_P(ThemeContrast, TextReachesFourAndAHalfToOneOnEveryGroundItStandsOn) {
     const Theme& t = Theme::named(GetParam());
     const std::vector<std::pair<QColor, QColor>> pairs = {
-        {t.ink, t.paper},      {t.ink, t.raised},      {t.quiet, t.paper},        {t.quiet, t.raised},
-        {t.onSpruce, t.spruce}, {t.ink, t.spruceTint}, {t.ochreInk, t.raised},    {t.ink, t.ochreTint},
-        {t.onBrick, t.brick},  {t.ink, t.brickTint},   {t.ink, t.plumTint},       {t.onRedbar, t.redbar},
+        {t.ink, t.paper},       {t.ink, t.raised},     {t.quiet, t.paper},     {t.quiet, t.raised},
+        {t.onSpruce, t.spruce}, {t.ink, t.spruceTint}, {t.ochreInk, t.raised}, {t.ink, t.ochreTint},
+        {t.onBrick, t.brick},   {t.ink, t.brickTint},  {t.ink, t.plumTint},    {t.onRedbar, t.redbar},
         {t.redbar, t.onRedbar}, {t.spruce, t.raised},  {t.brick, t.raised}};
     for (const auto& [text, ground] : pairs)
-        EXPECT_GE(contrast(text, ground), 4.5) << text.name().toStdString() << " on " << ground.name().toStdString();
+        EXPECT_GE(contrast(text, ground), 4.5)
+            << text.name().toStdString() << " on " << ground.name().toStdString();
 }
 
 TEST_P(ThemeContrast, OutlinesOfWhatCanBePressedReachThreeToOne) {

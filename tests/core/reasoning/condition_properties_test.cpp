@@ -16,8 +16,9 @@ const RuleBook& rules() {
 rc::Gen<Value> anyValue(const Item& item) {
     if (item.scale.numeric()) {
         const int steps = static_cast<int>((item.scale.maximum - item.scale.minimum) / item.scale.step);
-        return rc::gen::map(rc::gen::inRange(0, steps + 1),
-                            [&item](int i) { return Value::number(item.scale.minimum + i * item.scale.step); });
+        return rc::gen::map(rc::gen::inRange(0, steps + 1), [&item](int i) {
+            return Value::number(item.scale.minimum + i * item.scale.step);
+        });
     }
     return rc::gen::map(rc::gen::inRange<std::size_t>(0, item.scale.values.size()),
                         [&item](std::size_t i) { return Value::token(item.scale.values[i].token); });
@@ -72,7 +73,8 @@ RC_GTEST_PROP(Rules, SwappingTheSidesSwapsTheAnswer, ()) {
     const auto turnedScreens = rules().screens(turned);
     for (const ScreenResult& screen : screens)
         RC_ASSERT(std::any_of(turnedScreens.begin(), turnedScreens.end(), [&](const ScreenResult& other) {
-            return other.id == screen.id && other.side == mirrored(screen.side) && other.verdict == screen.verdict &&
+            return other.id == screen.id && other.side == mirrored(screen.side) &&
+                   other.verdict == screen.verdict &&
                    std::abs(other.probability - screen.probability) < 1e-12;
         }));
     RC_ASSERT(rules().consistency(exam).size() == rules().consistency(turned).size());

@@ -24,7 +24,8 @@ inline const Catalogue& catalogue() {
     return *loaded;
 }
 
-/// Builds an exam finding by finding and refuses what the catalogue does not know, so that a test cannot pass by a typo.
+/// Builds an exam finding by finding and refuses what the catalogue does not know, so that a test cannot pass
+/// by a typo.
 class ExamMaker {
 public:
     ExamMaker() = default;
@@ -33,17 +34,32 @@ public:
         exam_.subject.sex = sex;
     }
 
-    ExamMaker& none(const std::string& item, const std::string& token) { return set(item, Side::none, Value::token(token)); }
-    ExamMaker& none(const std::string& item, double number) { return set(item, Side::none, Value::number(number)); }
-    ExamMaker& left(const std::string& item, const std::string& token) { return set(item, Side::left, Value::token(token)); }
-    ExamMaker& left(const std::string& item, double number) { return set(item, Side::left, Value::number(number)); }
-    ExamMaker& right(const std::string& item, const std::string& token) { return set(item, Side::right, Value::token(token)); }
-    ExamMaker& right(const std::string& item, double number) { return set(item, Side::right, Value::number(number)); }
-    ExamMaker& both(const std::string& item, const std::string& token) { return left(item, token).right(item, token); }
+    ExamMaker& none(const std::string& item, const std::string& token) {
+        return set(item, Side::none, Value::token(token));
+    }
+    ExamMaker& none(const std::string& item, double number) {
+        return set(item, Side::none, Value::number(number));
+    }
+    ExamMaker& left(const std::string& item, const std::string& token) {
+        return set(item, Side::left, Value::token(token));
+    }
+    ExamMaker& left(const std::string& item, double number) {
+        return set(item, Side::left, Value::number(number));
+    }
+    ExamMaker& right(const std::string& item, const std::string& token) {
+        return set(item, Side::right, Value::token(token));
+    }
+    ExamMaker& right(const std::string& item, double number) {
+        return set(item, Side::right, Value::number(number));
+    }
+    ExamMaker& both(const std::string& item, const std::string& token) {
+        return left(item, token).right(item, token);
+    }
     ExamMaker& both(const std::string& item, double number) { return left(item, number).right(item, number); }
     ExamMaker& set(const std::string& item, Side side, Value value) {
         const FindingKey key{ItemId{item}, side};
-        if (const auto wrong = check(catalogue(), key, value)) throw std::invalid_argument(item + ": " + *wrong);
+        if (const auto wrong = check(catalogue(), key, value))
+            throw std::invalid_argument(item + ": " + *wrong);
         exam_.set(key, {std::move(value), false, ""});
         return *this;
     }
@@ -80,10 +96,14 @@ inline CaseFile readCase(const std::filesystem::path& path) {
                              sideNamed(finding.value("side", std::string{"none"})).value()};
         const auto& raw = finding.at("value");
         Value value = Value::token("");
-        if (raw.is_number()) value = Value::number(raw.get<double>());
-        else if (raw.get<std::string>() == "not_testable") value = Value::notTestable(finding.at("because").get<std::string>());
-        else value = Value::token(raw.get<std::string>());
-        if (const auto wrong = check(catalogue(), key, value)) throw std::runtime_error(out.id + " " + key.item.text() + ": " + *wrong);
+        if (raw.is_number())
+            value = Value::number(raw.get<double>());
+        else if (raw.get<std::string>() == "not_testable")
+            value = Value::notTestable(finding.at("because").get<std::string>());
+        else
+            value = Value::token(raw.get<std::string>());
+        if (const auto wrong = check(catalogue(), key, value))
+            throw std::runtime_error(out.id + " " + key.item.text() + ": " + *wrong);
         out.exam.set(key, {std::move(value), false, ""});
     }
     return out;

@@ -55,12 +55,15 @@ TEST(RuleBook, EveryRedSignSaysWhenWhatAndWhereItComesFrom) {
     EXPECT_EQ(signs.front().urgency, Urgency::emergency);
     EXPECT_EQ(signs.front().due, "now");
     EXPECT_THAT(signs.front().action, HasSubstr("follow the local pathway"));
-    EXPECT_THAT(signs.front().source, HasSubstr("GIRFT National Suspected Cauda Equina Syndrome Pathway (2023)"));
-    EXPECT_THAT(signs.front().because, ::testing::ElementsAre(FindingKey{ItemId{"history.bladder"}, Side::none}));
+    EXPECT_THAT(signs.front().source,
+                HasSubstr("GIRFT National Suspected Cauda Equina Syndrome Pathway (2023)"));
+    EXPECT_THAT(signs.front().because,
+                ::testing::ElementsAre(FindingKey{ItemId{"history.bladder"}, Side::none}));
 }
 
 TEST(RuleBook, TheGravestSignComesFirst) {
-    const Exam exam = ExamMaker(60, "male").none("history.cancer", "yes").none("history.bladder", "retention");
+    const Exam exam =
+        ExamMaker(60, "male").none("history.cancer", "yes").none("history.bladder", "retention");
     const auto signs = rules().redSigns(exam, nullptr);
     for (std::size_t i = 1; i < signs.size(); ++i)
         EXPECT_GE(signs[i - 1].urgency, signs[i].urgency);
@@ -74,8 +77,9 @@ TEST(RuleBook, WarningQuestionsNotYetAnsweredAreNamed) {
 }
 
 TEST(RuleBook, AMuscleNotTestedLastTimeIsComparedWithTheLastTimeItWas) {
-    const std::vector<Exam> earlier = {ExamMaker().left("strength.ankle_dorsiflexion", "5").left("reflex.ankle", "2"),
-                                       ExamMaker().left("reflex.ankle", "0")};
+    const std::vector<Exam> earlier = {
+        ExamMaker().left("strength.ankle_dorsiflexion", "5").left("reflex.ankle", "2"),
+        ExamMaker().left("reflex.ankle", "0")};
     const Exam last = carriedForward(earlier);
     EXPECT_EQ(last.find("strength.ankle_dorsiflexion", Side::left)->value, Value::token("5"));
     EXPECT_EQ(last.find("reflex.ankle", Side::left)->value, Value::token("0"));
@@ -87,8 +91,9 @@ using Files = std::map<std::string, std::string>;
 class Altered {
 public:
     explicit Altered(const Files& files) {
-        directory_ = std::filesystem::path{::testing::TempDir()} /
-                     ("rules_" + std::string{::testing::UnitTest::GetInstance()->current_test_info()->name()});
+        directory_ =
+            std::filesystem::path{::testing::TempDir()} /
+            ("rules_" + std::string{::testing::UnitTest::GetInstance()->current_test_info()->name()});
         std::filesystem::remove_all(directory_);
         std::filesystem::copy(testing::knowledgeDirectory(), directory_);
         for (const auto& [name, text] : files)
@@ -108,7 +113,8 @@ private:
 };
 
 TEST(RuleBook, RefusesARedSignThatGivesAnOrderOrHasNoSource) {
-    const Altered broken(Files{{"redsigns.json", R"({"format": "rhizograph.redsigns", "version": 1, "ask_always": ["history.bladdr"],
+    const Altered broken(Files{
+        {"redsigns.json", R"({"format": "rhizograph.redsigns", "version": 1, "ask_always": ["history.bladdr"],
         "red_signs": [{"id": "a", "levels": [{"urgency": "note", "due": "soon", "when": {"item": "history.fever", "is": "hot"},
         "sentence": "s", "action": "Call now.", "source": "XYZ-99"}]}]})"}});
     const std::string text = broken.problems();
@@ -132,14 +138,18 @@ TEST(RuleBook, RefusesAWorkUpThatOrders) {
 
 /// Rules of one group look at the same thing, so they must not multiply.
 TEST(Screens, OnlyTheStrongestRuleOfAGroupCountsAndATrueRuleBeatsAFalseOne) {
-    const std::string head = R"({"format": "rhizograph.screens", "version": 1, "screens": [{"id": "hip", "label": "Hip",
+    const std::string head =
+        R"({"format": "rhizograph.screens", "version": 1, "screens": [{"id": "hip", "label": "Hip",
         "prior": 0.1, "raised": 0.3, "high": 0.6, "lr_cap": 20, "source": "estimate", "rules": [)";
-    const std::string fever = R"({"id": "a", "group": "g", "when": {"item": "history.fever", "is": "yes"}, "lr": 2, "else_lr": 0.1, "source": "estimate"})";
-    const std::string cancer = R"({"id": "b", "group": "g", "when": {"item": "history.cancer", "is": "yes"}, "lr": 3, "source": "estimate"})";
+    const std::string fever =
+        R"({"id": "a", "group": "g", "when": {"item": "history.fever", "is": "yes"}, "lr": 2, "else_lr": 0.1, "source": "estimate"})";
+    const std::string cancer =
+        R"({"id": "b", "group": "g", "when": {"item": "history.cancer", "is": "yes"}, "lr": 3, "source": "estimate"})";
     const std::string tail = "]}]}";
-    const Altered files(Files{{"screens.json", head + fever + "," + cancer + tail},
-                         {"workup.json", R"({"format": "rhizograph.workup", "version": 1, "workup": []})"},
-                         {"codes.json", R"({"format": "rhizograph.codes", "version": 1, "system": "S", "codes": []})"}});
+    const Altered files(
+        Files{{"screens.json", head + fever + "," + cancer + tail},
+              {"workup.json", R"({"format": "rhizograph.workup", "version": 1, "workup": []})"},
+              {"codes.json", R"({"format": "rhizograph.codes", "version": 1, "system": "S", "codes": []})"}});
     const auto book = files.load();
     ASSERT_TRUE(book.ok()) << problemText(book.problems());
     const auto odds = [&](const Exam& exam) {
