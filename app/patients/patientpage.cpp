@@ -44,7 +44,7 @@ PatientPage::PatientPage(QWidget* parent) : QWidget(parent) {
     auto* inside = new QWidget(area);
     auto* below = new QVBoxLayout(inside);
     below->setContentsMargins(0, 0, 0, 24);
-    list_ = new VisitList(tr("Visits"), inside);
+    list_ = new VisitList(tr("Visits"), VisitList::Of::onePatient, inside);
     below->addWidget(list_);
     below->addStretch(1);
     area->setWidget(inside);

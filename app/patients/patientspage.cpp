@@ -83,7 +83,7 @@ void PatientsPage::build() {
     auto* inside = new QWidget(area);
     auto* below = new QVBoxLayout(inside);
     below->setContentsMargins(0, 0, 0, 24);
-    list_ = new VisitList(tr("Patients"), inside);
+    list_ = new VisitList(tr("Patients"), VisitList::Of::patients, inside);
     below->addWidget(list_);
     below->addStretch(1);
     area->setWidget(inside);
@@ -192,7 +192,7 @@ Outcome PatientsPage::showPatients(Store& store, const std::string& text) {
         row.action = tr("Choose");
         if (!visits->empty()) {
             const Visit& last = visits->back();
-            row.visit = tr("%n visit(s)", nullptr, static_cast<int>(visits->size()));
+            row.visit = visitCount(static_cast<int>(visits->size()));
             row.mark = markOf(last);
             row.state = stateText(last);
             row.detail = dayText(last.date);

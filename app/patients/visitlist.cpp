@@ -2,6 +2,7 @@
 
 #include "parts/button.h"
 #include "parts/textsize.h"
+#include "patients/words.h"
 
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -72,7 +73,7 @@ StateMark markOf(const Visit& visit) {
     return StateMark::none;
 }
 
-VisitList::VisitList(const QString& name, QWidget* parent) : QWidget(parent), name_(name) {
+VisitList::VisitList(const QString& name, Of of, QWidget* parent) : QWidget(parent), name_(name), of_(of) {
     installCellAccess();
     setAccessibleName(name);
     setFocusPolicy(Qt::StrongFocus);
@@ -128,7 +129,7 @@ VisitList::Columns VisitList::columns() const {
 Cell VisitList::cell(int index) const {
     const ListedVisit& row = rows_.at(static_cast<std::size_t>(index));
     QStringList words{row.name, row.about, row.record, row.visit, row.state, row.detail};
-    if (row.redSigns > 0) words << tr("%n red sign(s)", nullptr, row.redSigns);
+    if (row.redSigns > 0) words << redSignCount(row.redSigns);
     words.removeAll(QString{});
     return {words.join(", "), row.action, rowRect(index), QAccessible::Button, true, false};
 }
@@ -237,9 +238,11 @@ void VisitList::paintHead(QPainter& painter, const Columns& at) const {
     const auto head = [&](int x, const QString& text) {
         if (x >= 0) painter.drawText(QRect(x, 0, 300, headHeight()), Qt::AlignVCenter, text);
     };
-    head(at.name, tr("Patient"));
-    head(at.record, tr("Record"));
-    head(at.visit, tr("Visit"));
+    head(at.name, of_ == Of::patients ? tr("Patient") : tr("Visit"));
+    if (of_ == Of::patients) {
+        head(at.record, tr("Record"));
+        head(at.visit, tr("Visit"));
+    }
     head(at.state, tr("Where it stands"));
 }
 
@@ -300,7 +303,7 @@ void VisitList::paintState(QPainter& painter, const Columns& at, const QRect& ro
     painter.drawText(upper, Qt::AlignVCenter | Qt::AlignLeft, state);
     QString detail = visit.detail;
     if (visit.redSigns > 0) {
-        const QString signs = tr("%n red sign(s)", nullptr, visit.redSigns);
+        const QString signs = redSignCount(visit.redSigns);
         const int after = x + painter.fontMetrics().horizontalAdvance(state) + 18;
         painter.setFont(sized(this, 15, QFont::DemiBold));
         const bool fits = after + 10 + painter.fontMetrics().horizontalAdvance(signs) < at.action - 12;

@@ -33,7 +33,9 @@ class VisitList : public QWidget, public CellHost {
     Q_OBJECT
 
 public:
-    explicit VisitList(const QString& name, QWidget* parent = nullptr);
+    /// Whose rows: of several patients, or the visits of one, which need no column for record and number.
+    enum class Of { patients, onePatient };
+    VisitList(const QString& name, Of of, QWidget* parent = nullptr);
 
     void setRows(std::vector<ListedVisit> rows, const QString& whenEmpty);
     [[nodiscard]] const std::vector<ListedVisit>& rows() const { return rows_; }
@@ -76,6 +78,7 @@ private:
     void paintAction(QPainter& painter, const QRect& box, const ListedVisit& visit) const;
 
     QString name_;
+    Of of_;
     QString whenEmpty_;
     std::vector<ListedVisit> rows_;
     int focus_ = 0;

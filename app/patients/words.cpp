@@ -73,6 +73,14 @@ QString stateDetail(const Visit& visit) {
     return {};
 }
 
+QString redSignCount(int count) {
+    return count == 1 ? tr("1 red sign") : tr("%1 red signs").arg(count);
+}
+
+QString visitCount(int count) {
+    return count == 1 ? tr("1 visit") : tr("%1 visits").arg(count);
+}
+
 QString reasonText(const Problems& problems) {
     QStringList lines;
     for (const Problem& problem : problems)

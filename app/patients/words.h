@@ -18,6 +18,10 @@ namespace rhizograph::app {
 [[nodiscard]] QString stateText(const Visit& visit);
 /// When and by whom: "since 10:15", "begun by …"; for the second line of a list.
 [[nodiscard]] QString stateDetail(const Visit& visit);
+/// "1 red sign", "2 red signs".
+[[nodiscard]] QString redSignCount(int count);
+/// "1 visit", "3 visits".
+[[nodiscard]] QString visitCount(int count);
 /// Problems as sentences for people, one a line.
 [[nodiscard]] QString reasonText(const Problems& problems);
 

@@ -1,0 +1,55 @@
+#include "settings/clinicsettings.h"
+
+#include <charconv>
+
+namespace rhizograph::app {
+namespace {
+
+constexpr const char* letterheadKey = "letterhead";
+constexpr const char* lengthKey = "length_unit";
+constexpr const char* gradesKey = "split_grades";
+constexpr const char* idleKey = "idle_minutes";
+
+std::string word(bool yes) {
+    return yes ? "yes" : "no";
+}
+
+} // namespace
+
+Result<ClinicSettings> loadClinicSettings(Store& store) {
+    ClinicSettings out;
+    auto name = store.clinicName();
+    if (!name) return name.problems();
+    out.letterhead = *name;
+    Problems problems;
+    const auto read = [&](const char* key) -> std::optional<std::string> {
+        auto value = store.setting(key);
+        if (value) return *value;
+        problems = value.problems();
+        return std::nullopt;
+    };
+    if (const auto text = read(letterheadKey)) out.letterhead = *text;
+    if (const auto text = read(lengthKey)) out.inches = *text == "in";
+    if (const auto text = read(gradesKey)) out.splitGrades = *text == word(true);
+    if (const auto text = read(idleKey)) {
+        int minutes = 0;
+        const auto [end, error] = std::from_chars(text->data(), text->data() + text->size(), minutes);
+        if (error == std::errc{} && minutes >= 1 && minutes <= 120) out.idleMinutes = minutes;
+    }
+    if (!problems.empty()) return problems;
+    return out;
+}
+
+Outcome saveClinicSettings(Store& store, const ClinicSettings& before, const ClinicSettings& after) {
+    Outcome outcome;
+    const auto write = [&](bool changed, const char* key, const std::string& value) {
+        if (changed && outcome) outcome = store.setSetting(key, value);
+    };
+    write(after.letterhead != before.letterhead, letterheadKey, after.letterhead);
+    write(after.inches != before.inches, lengthKey, after.inches ? "in" : "cm");
+    write(after.splitGrades != before.splitGrades, gradesKey, word(after.splitGrades));
+    write(after.idleMinutes != before.idleMinutes, idleKey, std::to_string(after.idleMinutes));
+    return outcome;
+}
+
+} // namespace rhizograph::app

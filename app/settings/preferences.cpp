@@ -1,0 +1,41 @@
+#include "settings/preferences.h"
+
+#include "shell/dress.h"
+
+#include <algorithm>
+#include <QSettings>
+
+namespace rhizograph::app {
+namespace {
+
+/// In the order of ThemeName.
+constexpr std::array themeWords{"light", "dark", "high contrast"};
+
+} // namespace
+
+Preferences loadPreferences(const QString& file) {
+    const QSettings settings(file, QSettings::IniFormat);
+    Preferences out;
+    const QString theme = settings.value("theme").toString();
+    for (std::size_t i = 0; i < themeWords.size(); ++i)
+        if (theme == QLatin1String(themeWords.at(i))) out.theme = static_cast<ThemeName>(i);
+    const int percent = settings.value("text").toInt();
+    if (std::find(textPercents.begin(), textPercents.end(), percent) != textPercents.end())
+        out.textPercent = percent;
+    out.impressionFolded = settings.value("impressionFolded").toBool();
+    return out;
+}
+
+void savePreferences(const QString& file, const Preferences& preferences) {
+    QSettings settings(file, QSettings::IniFormat);
+    settings.setValue("theme",
+                      QString::fromLatin1(themeWords.at(static_cast<std::size_t>(preferences.theme))));
+    settings.setValue("text", preferences.textPercent);
+    settings.setValue("impressionFolded", preferences.impressionFolded);
+}
+
+void apply(const Preferences& preferences) {
+    dressApplication(preferences.theme, preferences.textPercent / 100.0);
+}
+
+} // namespace rhizograph::app

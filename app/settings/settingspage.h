@@ -1,0 +1,61 @@
+#pragma once
+
+#include "settings/clinicsettings.h"
+#include "settings/preferences.h"
+
+#include <QWidget>
+
+class QLineEdit;
+class QPlainTextEdit;
+class QVBoxLayout;
+
+namespace rhizograph::app {
+
+class Card;
+class Label;
+class PlainButton;
+class Segmented;
+class UsersCard;
+
+/// Theme and text size here; letterhead, units, grades and lock for the clinic; one's passphrase; people.
+class SettingsPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit SettingsPage(QWidget* parent = nullptr);
+    /// Reads everything; the reason when the record cannot be read.
+    Outcome show(Store& store, const Preferences& preferences);
+
+signals:
+    void preferencesChanged(const rhizograph::app::Preferences& preferences);
+    void clinicChanged(const rhizograph::app::ClinicSettings& settings);
+    void back();
+
+private:
+    Card* card(const QString& title);
+    void buildHere();
+    void buildClinic();
+    void buildPassphrase();
+    void saveClinic();
+    void changePassphrase();
+    void take();
+
+    Store* store_ = nullptr;
+    Preferences preferences_;
+    ClinicSettings clinic_;
+    QVBoxLayout* column_;
+    Segmented* theme_;
+    Segmented* text_;
+    Card* clinicCard_;
+    QPlainTextEdit* letterhead_;
+    Segmented* unit_;
+    Segmented* grades_;
+    Segmented* idle_;
+    Label* clinicNews_;
+    QLineEdit* passphrase_;
+    QLineEdit* again_;
+    Label* passphraseNews_;
+    UsersCard* users_;
+};
+
+} // namespace rhizograph::app

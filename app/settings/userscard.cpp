@@ -1,0 +1,137 @@
+#include "settings/userscard.h"
+
+#include "parts/button.h"
+#include "parts/label.h"
+#include "patients/words.h"
+
+#include <array>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+namespace rhizograph::app {
+namespace {
+
+constexpr std::array roles{Role::nurse, Role::clinician, Role::reviewer, Role::administrator};
+
+QString wordOf(Role role) {
+    switch (role) {
+    case Role::nurse:
+        return UsersCard::tr("Nurse");
+    case Role::clinician:
+        return UsersCard::tr("Clinician");
+    case Role::reviewer:
+        return UsersCard::tr("Reviewer");
+    case Role::administrator:
+        break;
+    }
+    return UsersCard::tr("Administrator");
+}
+
+} // namespace
+
+UsersCard::UsersCard(QWidget* parent) : Card(parent) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(20, 16, 20, 20);
+    column->setSpacing(8);
+    column->addWidget(new Label(tr("People"), 17, QFont::DemiBold, Label::Tone::ink, this));
+    rows_ = new QVBoxLayout;
+    rows_->setSpacing(8);
+    column->addLayout(rows_);
+    column->addSpacing(8);
+    column->addWidget(new Label(tr("Add someone"), 15, QFont::Medium, Label::Tone::quiet, this));
+    auto* line = new QHBoxLayout;
+    line->setSpacing(8);
+    column->addLayout(line);
+    name_ = new QLineEdit(this);
+    name_->setPlaceholderText(tr("Name"));
+    name_->setAccessibleName(tr("Name of the new user"));
+    role_ = roleBox(Role::clinician);
+    role_->setAccessibleName(tr("Role of the new user"));
+    passphrase_ = new QLineEdit(this);
+    passphrase_->setPlaceholderText(tr("First passphrase"));
+    passphrase_->setAccessibleName(tr("First passphrase of the new user"));
+    passphrase_->setEchoMode(QLineEdit::Password);
+    auto* button = new PlainButton(tr("Add"), PlainButton::Kind::action, this);
+    line->addWidget(name_, 2);
+    line->addWidget(role_);
+    line->addWidget(passphrase_, 2);
+    line->addWidget(button);
+    problem_ = new Label({}, 15, QFont::Medium, Label::Tone::brick, this);
+    problem_->setWordWrap(true);
+    problem_->hide();
+    column->addWidget(problem_);
+    connect(button, &PlainButton::clicked, this, &UsersCard::add);
+}
+
+QComboBox* UsersCard::roleBox(Role role) {
+    auto* box = new QComboBox(this);
+    for (const Role each : roles)
+        box->addItem(wordOf(each), static_cast<int>(each));
+    box->setCurrentIndex(box->findData(static_cast<int>(role)));
+    return box;
+}
+
+Outcome UsersCard::show(Store& store) {
+    store_ = &store;
+    auto users = store.users();
+    if (!users) return users.problems();
+    while (QLayoutItem* item = rows_->takeAt(0)) {
+        if (QWidget* widget = item->widget()) widget->deleteLater();
+        delete item;
+    }
+    for (const User& user : *users)
+        addRow(user);
+    return {};
+}
+
+void UsersCard::addRow(const User& user) {
+    auto* row = new QWidget(this);
+    auto* line = new QHBoxLayout(row);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->setSpacing(8);
+    const QString person = QString::fromStdString(user.name);
+    line->addWidget(new Label(user.active ? person : tr("%1 (may no longer sign in)").arg(person), 16,
+                              QFont::Normal, user.active ? Label::Tone::ink : Label::Tone::quiet, row),
+                    1);
+    auto* role = roleBox(user.role);
+    role->setAccessibleName(tr("Role of %1").arg(person));
+    auto* active =
+        new PlainButton(user.active ? tr("Stop") : tr("Let in again"), PlainButton::Kind::quiet, row);
+    active->setAccessibleName(user.active ? tr("%1 may no longer sign in").arg(person)
+                                          : tr("%1 may sign in again").arg(person));
+    line->addWidget(role);
+    line->addWidget(active);
+    rows_->addWidget(row);
+    connect(role, &QComboBox::activated, this, [this, user, role] {
+        User changedUser = user;
+        changedUser.role = static_cast<Role>(role->currentData().toInt());
+        report(store_->updateUser(changedUser));
+    });
+    connect(active, &PlainButton::clicked, this, [this, user] {
+        User changedUser = user;
+        changedUser.active = !user.active;
+        report(store_->updateUser(changedUser));
+    });
+}
+
+void UsersCard::add() {
+    auto added =
+        store_->addUser(name_->text().simplified().toStdString(),
+                        static_cast<Role>(role_->currentData().toInt()), passphrase_->text().toStdString());
+    if (added) {
+        name_->clear();
+        passphrase_->clear();
+    }
+    report(added ? Outcome{} : Outcome{added.problems()});
+}
+
+void UsersCard::report(const Outcome& outcome) {
+    problem_->setText(outcome ? QString{} : reasonText(outcome.problems()));
+    problem_->setVisible(!outcome);
+    const Outcome shown = show(*store_);
+    if (!shown) problem_->setText(reasonText(shown.problems()));
+    emit changed();
+}
+
+} // namespace rhizograph::app

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "figures/figureart.h"
+#include "reasoning/knowledge.h"
+#include "record/store.h"
+#include "shell/visitsession.h"
+#include "window/queuedrecord.h"
+
+#include <filesystem>
+#include <memory>
+
+namespace rhizograph::app {
+
+/// What the program reads once: the medicine and the drawings.
+struct Materials {
+    Knowledge knowledge;
+    std::shared_ptr<const FigureArt> art;
+
+    static Result<Materials> load(const std::filesystem::path& resources);
+};
+
+/// The folder with knowledge/ and figures/: $RHIZOGRAPH_RESOURCES, or beside the installed program.
+[[nodiscard]] std::filesystem::path resourceFolder();
+
+/// A visit as it is open in the program: its session and the thread that stores it (none where it is read
+/// only).
+struct OpenVisit {
+    std::unique_ptr<QueuedRecord> record;
+    std::unique_ptr<VisitSession> session; ///< uses record, so it goes first
+};
+
+/// Opens a visit for the signed-in user. It is read only when it is signed or the user's role records
+/// nothing. What it is compared with is the latest earlier value of each finding.
+Result<OpenVisit> openVisit(Store& store, const Knowledge& knowledge, const VisitId& id);
+
+} // namespace rhizograph::app

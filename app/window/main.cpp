@@ -1,0 +1,66 @@
+#include "patients/words.h"
+#include "settings/preferences.h"
+#include "window/mainwindow.h"
+#include "window/options.h"
+
+#include <cstdio>
+#include <QApplication>
+#include <QMessageBox>
+#include <QStandardPaths>
+
+namespace {
+
+QStringList argumentsOf(int count, char** arguments) {
+    QStringList out;
+    for (int i = 0; i < count; ++i)
+        out << QString::fromLocal8Bit(arguments[i]);
+    return out;
+}
+
+QString problemList(const rhizograph::Problems& problems) {
+    QStringList lines;
+    for (const auto& problem : problems)
+        lines << QString::fromStdString(problem.text());
+    return lines.join('\n');
+}
+
+} // namespace
+
+int main(int count, char** arguments) {
+    using namespace rhizograph::app;
+    // Help and version need no screen.
+    QCoreApplication::setApplicationName(QStringLiteral("rhizograph"));
+    const QString version = QStringLiteral(RHIZOGRAPH_VERSION);
+    {
+        QStringList ours = argumentsOf(count, arguments);
+        if (ours.contains(QStringLiteral("--help")) || ours.contains(QStringLiteral("-h")) ||
+            ours.contains(QStringLiteral("--version")) || ours.contains(QStringLiteral("-v"))) {
+            const QCoreApplication nameless(count, arguments); // for the program's name in the help
+            const Options options = readOptions(ours, version);
+            std::fputs(qPrintable(options.problem.isEmpty() ? options.answer : options.problem + '\n'),
+                       options.problem.isEmpty() ? stdout : stderr);
+            return options.problem.isEmpty() ? 0 : 2;
+        }
+    }
+    QApplication application(count, arguments);
+    const Options options = readOptions(QApplication::arguments(), version);
+    if (!options.problem.isEmpty()) {
+        std::fputs(qPrintable(QStringLiteral("rhizograph: %1\n").arg(options.problem)), stderr);
+        return 2;
+    }
+    const QString preferences = QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation) +
+                                QStringLiteral("/rhizograph.ini");
+    apply(loadPreferences(preferences));
+    auto materials = Materials::load(resourceFolder());
+    if (!materials) {
+        const QString text = problemList(materials.problems());
+        std::fputs(qPrintable(QStringLiteral("rhizograph: ") + text + '\n'), stderr);
+        QMessageBox::critical(nullptr, QObject::tr("Rhizograph cannot start"),
+                              QObject::tr("Its medical knowledge cannot be read:\n%1").arg(text));
+        return 2;
+    }
+    MainWindow window(std::move(materials).value(), {options.database.toStdString(), preferences, {}});
+    window.openDatabase();
+    window.show();
+    return QApplication::exec();
+}

@@ -1,0 +1,125 @@
+#pragma once
+
+#include "patients/offthread.h"
+#include "settings/clinicsettings.h"
+#include "settings/preferences.h"
+#include "window/clinic.h"
+
+#include <memory>
+#include <optional>
+#include <QMainWindow>
+#include <QTimer>
+
+class QMenu;
+class QStackedWidget;
+
+namespace rhizograph::app {
+
+class PatientForm;
+class PatientPage;
+class PatientsPage;
+class ProblemPage;
+class SettingsPage;
+class SetupPage;
+class SignInPage;
+class Strip;
+class VisitPage;
+
+/// The program's one window, from sign-in to the signed visit.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    struct Setup {
+        std::filesystem::path database;
+        QString preferencesFile;
+        ClinicOptions clinic; ///< how the record is opened; tests put in a stopped clock and cheap keys
+    };
+
+    MainWindow(Materials materials, Setup setup, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    /// Opens the clinic file, or offers to set one up where there is none.
+    void openDatabase();
+    [[nodiscard]] SignInPage& signInPage() { return *signIn_; }
+    [[nodiscard]] SetupPage* setupPage() { return setUp_; }
+    [[nodiscard]] ProblemPage& problemPage() { return *problem_; }
+    [[nodiscard]] PatientsPage& patientsPage() { return *patients_; }
+    [[nodiscard]] PatientPage& patientPage() { return *patient_; }
+    [[nodiscard]] PatientForm& patientForm() { return *form_; }
+    [[nodiscard]] SettingsPage& settingsPage() { return *settings_; }
+    [[nodiscard]] VisitPage* visitPage() { return visitPage_.get(); }
+    [[nodiscard]] VisitSession* session() { return visit_.session.get(); }
+    [[nodiscard]] Store* store() { return store_.get(); }
+    /// What is on the screen now.
+    [[nodiscard]] QWidget* screen() const;
+
+    void openVisitById(const VisitId& id, int page = -1);
+    void showPatients();
+    void showSettings();
+    void lock();
+    void setPreferences(const Preferences& preferences);
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    // mainwindow.cpp
+    void build();
+    void buildHouse();
+    void addShortcuts();
+    void showProblem(const QString& title, const QString& reason);
+    void createClinicFile(const QString& clinic, const QString& administrator, const QString& passphrase);
+    void askSignIn(const QString& notice);
+    void signIn(const UserId& user, const QString& passphrase);
+    void enter();
+    void complain(const Problems& problems);
+    bool succeeded(const Outcome& outcome);
+    void otherFile();
+    // menu.cpp
+    void showMenu(Strip& strip);
+    void addLooks(QMenu& menu);
+    void addVisitWork(QMenu& menu);
+    void bringBackUnsaved();
+    // visits.cpp
+    void showPatient(const PatientId& id);
+    void showForm();
+    void savePatient(const PatientId& id, const Identity& identity, bool visit);
+    void beginVisit(const PatientId& patient);
+    void showVisit(OpenVisit visit, int page);
+    bool closeVisit();
+    bool settleRecord();
+    void saveCopy();
+    void followVisit();
+    void offerHandOver();
+    void moveVisitOn(VisitState state);
+    void signVisit();
+
+    Materials materials_;
+    Setup setup_;
+    Preferences preferences_;
+    ClinicSettings clinic_;
+    std::unique_ptr<Store> store_;
+    std::optional<User> user_; ///< who is signed in, or was before the lock
+    bool locked_ = false;
+    bool copySaved_ = false; ///< what the last "save a copy" came to
+    OpenVisit visit_;
+    std::unique_ptr<VisitPage> visitPage_; ///< uses visit_, so it goes first
+    QTimer idle_;
+    OffThread work_;
+
+    QStackedWidget* stack_ = nullptr;
+    ProblemPage* problem_ = nullptr;
+    SetupPage* setUp_ = nullptr;
+    SignInPage* signIn_ = nullptr;
+    QWidget* house_ = nullptr; ///< everything around the visit: patients, one patient, form, settings
+    Strip* strip_ = nullptr;
+    QStackedWidget* rooms_ = nullptr;
+    PatientsPage* patients_ = nullptr;
+    PatientPage* patient_ = nullptr;
+    PatientForm* form_ = nullptr;
+    SettingsPage* settings_ = nullptr;
+};
+
+} // namespace rhizograph::app

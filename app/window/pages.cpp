@@ -1,0 +1,78 @@
+#include "window/pages.h"
+
+#include "exam/steppage.h"
+#include "figures/skinfigure.h"
+#include "reasoning/territory.h"
+#include "shell/visitsession.h"
+#include "summary/summarypage.h"
+
+#include <algorithm>
+#include <QCoreApplication>
+
+namespace rhizograph::app {
+namespace {
+
+bool hasItems(const Catalogue& catalogue, const StepId& step) {
+    return std::any_of(catalogue.items().begin(), catalogue.items().end(),
+                       [&](const Item& item) { return item.step == step; });
+}
+
+WorkPage stepPage(VisitSession& session, const std::shared_ptr<const FigureArt>& art,
+                  const ExamOptions& options, const Step& step) {
+    WorkPage page;
+    page.step = step.id.text();
+    page.label = QString::fromStdString(step.label);
+    page.make = [&session, art, options, id = step.id.text()](QWidget* parent) -> QWidget* {
+        auto* made = new StepPage(session, art, id, parent);
+        made->setOptions(options);
+        if (SkinFigure* skin = made->skin())
+            skin->setTerritories([&session] { return territories(session); });
+        return made;
+    };
+    page.goTo = [](QWidget& made, const FindingKey& key) { static_cast<StepPage&>(made).goTo(key); };
+    return page;
+}
+
+} // namespace
+
+Territory territoryOf(const VisitSession& session, const SiteId& site, Side side) {
+    const Knowledge& knowledge = session.knowledge();
+    Territory out{QString::fromStdString(knowledge.siteLabel(site)), {}};
+    if (side == Side::right || side == Side::left)
+        out.name += QStringLiteral(", ") + QString::fromStdString(std::string{name(side)});
+    for (const Side each : {Side::right, Side::left})
+        if (side == each || side == Side::both)
+            for (const std::string& region : rhizograph::territory(knowledge, site))
+                out.regions.push_back({region, each});
+    return out;
+}
+
+std::vector<Territory> territories(const VisitSession& session) {
+    std::vector<Territory> out;
+    for (const SiteResult& result : session.assessment().localization) {
+        Territory territory = territoryOf(session, result.site, result.side);
+        if (!territory.regions.empty()) out.push_back(std::move(territory));
+    }
+    return out;
+}
+
+std::vector<WorkPage> workPages(VisitSession& session, Store& store,
+                                const std::shared_ptr<const FigureArt>& art, const ExamOptions& options,
+                                const std::function<void()>& sign) {
+    std::vector<WorkPage> pages;
+    for (const Step& step : session.catalogue().steps())
+        if (hasItems(session.catalogue(), step.id)) pages.push_back(stepPage(session, art, options, step));
+    WorkPage summary;
+    summary.label = QCoreApplication::translate("rhizograph::window", "Summary");
+    summary.glyph = Glyph::page;
+    summary.wide = true;
+    summary.make = [&session, &store, art, sign](QWidget* parent) -> QWidget* {
+        auto* made = new SummaryPage(session, store, art, parent);
+        QObject::connect(made, &SummaryPage::signRequested, made, sign);
+        return made;
+    };
+    pages.push_back(std::move(summary));
+    return pages;
+}
+
+} // namespace rhizograph::app

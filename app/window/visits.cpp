@@ -1,0 +1,209 @@
+#include "exam/steppage.h"
+#include "figures/skinfigure.h"
+#include "impression/impressionpanel.h"
+#include "patients/patientform.h"
+#include "patients/patientpage.h"
+#include "patients/patientspage.h"
+#include "patients/words.h"
+#include "summary/summarypage.h"
+#include "window/mainwindow.h"
+#include "window/pages.h"
+#include "window/patientstrip.h"
+#include "window/visitpage.h"
+
+#include <algorithm>
+#include <QDateTime>
+#include <QFileDialog>
+#include <QLineEdit>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QStackedWidget>
+
+namespace rhizograph::app {
+namespace {
+
+constexpr std::chrono::seconds longestWait{3};
+
+ExamOptions examOptions(const ClinicSettings& settings) {
+    ExamOptions options;
+    options.length = settings.inches ? LengthUnit::inches : LengthUnit::centimeters;
+    options.splitGrades = settings.splitGrades;
+    return options;
+}
+
+} // namespace
+
+void MainWindow::showPatients() {
+    if (!closeVisit()) return;
+    rooms_->setCurrentWidget(patients_);
+    stack_->setCurrentWidget(house_);
+    if (succeeded(patients_->refresh(*store_))) patients_->searchField().setFocus();
+}
+
+void MainWindow::showPatient(const PatientId& id) {
+    if (!succeeded(patient_->show(*store_, id))) return;
+    rooms_->setCurrentWidget(patient_);
+    stack_->setCurrentWidget(house_);
+}
+
+void MainWindow::showForm() {
+    rooms_->setCurrentWidget(form_);
+    stack_->setCurrentWidget(house_);
+}
+
+void MainWindow::savePatient(const PatientId& id, const Identity& identity, bool visit) {
+    PatientId saved = id;
+    if (id.empty()) {
+        auto added = store_->addPatient(identity);
+        if (!added) return form_->refuse(reasonText(added.problems()));
+        saved = added->id;
+    } else if (const Outcome outcome = store_->updatePatient({id, identity}); !outcome) {
+        return form_->refuse(reasonText(outcome.problems()));
+    }
+    if (visit)
+        beginVisit(saved);
+    else
+        showPatient(saved);
+}
+
+void MainWindow::beginVisit(const PatientId& patient) {
+    auto visit = store_->addVisit(patient, today());
+    if (!visit) return complain(visit.problems());
+    openVisitById(visit->id);
+}
+
+void MainWindow::openVisitById(const VisitId& id, int page) {
+    if (!closeVisit()) return;
+    auto opened = openVisit(*store_, materials_.knowledge, id);
+    if (!opened) return complain(opened.problems());
+    showVisit(std::move(opened).value(), page);
+}
+
+void MainWindow::showVisit(OpenVisit visit, int page) {
+    visit_ = std::move(visit);
+    VisitSession& session = *visit_.session;
+    const auto sign = [this] {
+        // Not from inside the page: signing makes it anew.
+        QMetaObject::invokeMethod(this, &MainWindow::signVisit, Qt::QueuedConnection);
+    };
+    visitPage_ = std::make_unique<VisitPage>(
+        session, visit_.record.get(), VisitPage::Rights{allows(user_->role, Permission::acknowledgeSigns)},
+        workPages(session, *store_, materials_.art, examOptions(clinic_), sign));
+    visitPage_->impression().setFolded(preferences_.impressionFolded);
+    PatientStrip& strip = visitPage_->strip();
+    connect(&strip, &PatientStrip::backWanted, this, &MainWindow::showPatients);
+    connect(&strip, &Strip::lockWanted, this, &MainWindow::lock);
+    connect(&strip, &Strip::menuWanted, this, [this] { showMenu(visitPage_->strip()); });
+    connect(&strip, &PatientStrip::handOverWanted, this, [this] { moveVisitOn(VisitState::inRoom); });
+    connect(visitPage_.get(), &VisitPage::saveCopyWanted, this, &MainWindow::saveCopy);
+    connect(visitPage_.get(), &VisitPage::pageMade, this, [this](QWidget* made) {
+        if (auto* summary = qobject_cast<SummaryPage*>(made))
+            connect(summary, &SummaryPage::goToItem, visitPage_.get(), &VisitPage::goTo);
+    });
+    connect(visitPage_.get(), &VisitPage::pageShown, this, &MainWindow::offerHandOver);
+    connect(&visitPage_->impression(), &ImpressionPanel::foldedChanged, this, [this](bool folded) {
+        if (visitPage_->upright()) return; // on an upright screen folding is only a passing view
+        preferences_.impressionFolded = folded;
+        savePreferences(setup_.preferencesFile, preferences_);
+    });
+    connect(&visitPage_->impression(), &ImpressionPanel::siteChosen, this,
+            [this](const SiteId& site, Side side) {
+                for (StepPage* made : visitPage_->findChildren<StepPage*>())
+                    if (SkinFigure* skin = made->skin())
+                        skin->setTerritory(territoryOf(*visit_.session, site, side));
+            });
+    stack_->addWidget(visitPage_.get());
+    stack_->setCurrentWidget(visitPage_.get());
+    visitPage_->setFocus();
+    setWindowTitle(tr("Rhizograph: %1").arg(QString::fromStdString(session.start().patient.identity.name)));
+    if (page >= 0) visitPage_->showPage(page);
+    offerHandOver();
+}
+
+void MainWindow::followVisit() {
+    if (visitPage_ == nullptr) return;
+    for (StepPage* page : visitPage_->findChildren<StepPage*>())
+        page->setOptions(examOptions(clinic_));
+}
+
+bool MainWindow::settleRecord() {
+    if (visit_.record == nullptr) return true;
+    for (SummaryPage* page : visitPage_->findChildren<SummaryPage*>())
+        page->flushPlan();
+    while (!visit_.record->flush(longestWait)) {
+        QMessageBox box(
+            QMessageBox::Warning, tr("Not everything is saved"),
+            tr("Changes of this visit that are not on disk yet: %1.").arg(visit_.record->waiting()),
+            QMessageBox::NoButton, this);
+        auto* retry = box.addButton(tr("Try again"), QMessageBox::AcceptRole);
+        auto* copy = box.addButton(tr("Save a copy and close"), QMessageBox::ActionRole);
+        box.addButton(tr("Stay here"), QMessageBox::RejectRole);
+        box.exec();
+        if (box.clickedButton() == retry) {
+            visit_.record->retry();
+            continue;
+        }
+        if (box.clickedButton() != copy) return false;
+        saveCopy();
+        return visit_.record == nullptr || !visit_.record->failing() || copySaved_;
+    }
+    return true;
+}
+
+bool MainWindow::closeVisit() {
+    if (visitPage_ == nullptr) return true;
+    if (!settleRecord()) return false;
+    // Often asked for by one of the page's own buttons, which must not vanish while it is being pressed.
+    struct Closing {
+        OpenVisit visit;
+        std::unique_ptr<VisitPage> page; ///< uses the visit, so it goes first
+    };
+    auto closing = std::make_shared<Closing>();
+    closing->visit = std::move(visit_);
+    closing->page = std::move(visitPage_);
+    closing->page->hide();
+    stack_->removeWidget(closing->page.get());
+    closing->page->setParent(nullptr); // the stack must not delete it too
+    QMetaObject::invokeMethod(
+        this, [closing] {}, Qt::QueuedConnection);
+    visit_ = {};
+    setWindowTitle(tr("Rhizograph"));
+    return true;
+}
+
+void MainWindow::saveCopy() {
+    copySaved_ = false;
+    const QString stamp = QDateTime::currentDateTime().toString("yyyyMMdd-HHmmss");
+    const QString file = QFileDialog::getSaveFileName(this, tr("Save a sealed copy of what is not saved"),
+                                                      QStringLiteral("rhizograph-%1.unsaved").arg(stamp),
+                                                      tr("Unsaved changes (*.unsaved)"));
+    if (file.isEmpty()) return;
+    const Outcome outcome = visit_.record->saveCopy(file.toStdString());
+    copySaved_ = outcome.ok();
+    if (!outcome) return complain(outcome.problems());
+    visitPage_->notice(
+        tr("A sealed copy is in %1. When the record can be written again, choose “Bring back unsaved "
+           "changes” in the menu.")
+            .arg(file));
+}
+
+void MainWindow::offerHandOver() {
+    const VisitSession& session = *visit_.session;
+    const bool due = !session.readOnly() && session.start().visit.state == VisitState::intake &&
+                     visitPage_->pageIndex() == 0;
+    visitPage_->strip().setHandOver(due ? tr("Hand over") : QString{});
+}
+
+void MainWindow::moveVisitOn(VisitState state) {
+    if (!settleRecord()) return;
+    if (succeeded(store_->setState(visit_.session->start().visit.id, state))) showPatients();
+}
+
+void MainWindow::signVisit() {
+    if (visit_.session == nullptr || !settleRecord()) return;
+    const VisitId id = visit_.session->start().visit.id;
+    const int page = visitPage_->pageIndex();
+    if (succeeded(store_->sign(id, materials_.knowledge.version()))) openVisitById(id, page);
+}
+
+} // namespace rhizograph::app

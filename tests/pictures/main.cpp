@@ -1,0 +1,169 @@
+#include "support/inventedvisits.h"
+
+#include "exam/steppage.h"
+#include "impression/impressionpanel.h"
+#include "patients/patientform.h"
+#include "patients/patientpage.h"
+#include "patients/patientspage.h"
+#include "patients/setuppage.h"
+#include "patients/signinpage.h"
+#include "window/finder.h"
+#include "window/problempage.h"
+#include "window/visitpage.h"
+
+#include <cstdio>
+#include <QDir>
+#include <QLineEdit>
+#include <QStackedWidget>
+
+namespace rhizograph::app::testing {
+namespace {
+
+struct Look {
+    QString name;
+    QSize size;
+    ThemeName theme;
+    int percent;
+};
+
+/// Shows one screen after another and keeps a picture of each.
+class Photographer {
+public:
+    Photographer(QString folder, Look look) : folder_(std::move(folder)), look_(std::move(look)) {}
+
+    void run() {
+        apply({look_.theme, look_.percent, false});
+        AppClinic clinic;
+        {
+            auto window = shown(clinic);
+            shoot(*window, "01-first-run");
+        }
+        clinic.create();
+        const VisitId visit = inventDay(*clinic.opened());
+        auto window = shown(clinic);
+        shoot(*window, "02-sign-in");
+        emit window->signInPage().signInWanted(need(window->store()->users()).front().id, passphrase);
+        if (!waitUntil([&] { return window->screen() == &window->patientsPage(); }))
+            throw std::runtime_error("nobody could sign in");
+        around(*window);
+        inVisit(*window, visit);
+        window->openVisitById(visit);
+        window->lock();
+        shoot(*window, "40-locked");
+        window->problemPage().say("The clinic cannot be opened", "/home/somebody/clinic.rhizo",
+                                  "This is not a clinic file, or it is damaged from its first byte on.");
+        static_cast<QStackedWidget*>(window->centralWidget())->setCurrentWidget(&window->problemPage());
+        shoot(*window, "41-problem");
+    }
+
+private:
+    [[nodiscard]] std::unique_ptr<MainWindow> shown(const AppClinic& clinic) const {
+        const Preferences preferences{look_.theme, look_.percent, false};
+        savePreferences(QString::fromStdString(clinic.path("preferences.ini").string()), preferences);
+        auto window = clinic.window();
+        window->resize(look_.size);
+        window->openDatabase();
+        window->show();
+        return window;
+    }
+
+    void shoot(QWidget& window, const QString& name) const {
+        for (int i = 0; i < 6; ++i)
+            QApplication::processEvents(QEventLoop::AllEvents, 20);
+        const QString file = QStringLiteral("%1/%2-%3.png").arg(folder_, name, look_.name);
+        if (!window.grab().save(file)) throw std::runtime_error("cannot write " + file.toStdString());
+        std::printf("%s\n", qPrintable(file));
+    }
+
+    void around(MainWindow& window) const {
+        shoot(window, "03-patients");
+        window.patientsPage().searchField().setText("fern");
+        shoot(window, "04-search");
+        const auto found = need(window.store()->searchPatients("fern"));
+        emit window.patientsPage().patientChosen(found.front().id);
+        shoot(window, "05-patient");
+        emit window.patientsPage().newPatientWanted("Hyacinth Mossgrave");
+        shoot(window, "06-new-patient");
+        window.showSettings();
+        shoot(window, "07-settings");
+        window.showPatients();
+    }
+
+    void inVisit(MainWindow& window, const VisitId& visit) const {
+        window.openVisitById(visit);
+        VisitPage& page = *window.visitPage();
+        for (int index = 0; index < page.pageCount(); ++index) {
+            page.showPage(index);
+            const QString number = QString::number(10 + index * 5);
+            auto* step = qobject_cast<StepPage*>(&page.page(index));
+            if (step == nullptr) {
+                shoot(window, number + "-page");
+                continue;
+            }
+            const QStringList tabs = step->pageNames();
+            for (int tab = 0; tab < tabs.size(); ++tab) {
+                step->showPage(tab);
+                shoot(window, QStringLiteral("%1-%2-%3")
+                                  .arg(10 + index * 5 + tab)
+                                  .arg(QString::fromStdString(step->step().text()))
+                                  .arg(tab));
+            }
+        }
+        page.showPage(3);
+        page.impression().setFolded(!page.impression().folded());
+        shoot(window, "36-impression-turned");
+        page.impression().setFolded(page.upright());
+        page.openFinder();
+        page.finder().field().setText("toe");
+        shoot(window, "37-finder");
+        page.finder().hide();
+        page.notice("Not recorded: this visit was signed on another machine.");
+        shoot(window, "38-notice");
+        window.showPatients();
+    }
+
+    QString folder_;
+    Look look_;
+};
+
+void takeAll(const QString& folder, const QStringList& only) {
+    const std::vector<std::pair<QString, QSize>> sizes{
+        {"1280x800", {1280, 800}}, {"800x1280", {800, 1280}}, {"1920x1080", {1920, 1080}}};
+    const std::vector<std::pair<QString, ThemeName>> themes{
+        {"light", ThemeName::light}, {"dark", ThemeName::dark}, {"contrast", ThemeName::highContrast}};
+    std::vector<Look> looks;
+    for (const auto& [sizeName, size] : sizes)
+        for (const auto& [themeName, theme] : themes)
+            looks.push_back({sizeName + "-" + themeName, size, theme, 100});
+    looks.push_back({"1280x800-text150", {1280, 800}, ThemeName::light, 150});
+    looks.push_back({"800x1280-text200", {800, 1280}, ThemeName::light, 200});
+    for (const Look& look : looks)
+        if (only.isEmpty() || only.contains(look.name)) Photographer(folder, look).run();
+}
+
+} // namespace
+} // namespace rhizograph::app::testing
+
+int main(int count, char** arguments) {
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication application(count, arguments);
+    QStringList words = QApplication::arguments().mid(1);
+    if (words.isEmpty()) {
+        std::fputs(
+            "usage: rhizograph-pictures FOLDER [LOOK …]   (a look: 1280x800-light, 800x1280-dark, …)\n",
+            stderr);
+        return 2;
+    }
+    const QString folder = words.takeFirst();
+    if (!QDir().mkpath(folder)) {
+        std::fprintf(stderr, "rhizograph-pictures: the folder %s cannot be made\n", qPrintable(folder));
+        return 2;
+    }
+    try {
+        rhizograph::app::testing::takeAll(folder, words);
+    } catch (const std::exception& error) {
+        std::fprintf(stderr, "rhizograph-pictures: %s\n", error.what());
+        return 1;
+    }
+    return 0;
+}
