@@ -43,6 +43,11 @@ QRectF Segmented::shape(int index) const {
     return {left, 1, wordWidth(index), height() - 2.0};
 }
 
+QRect Segmented::pressArea(int index) const {
+    const QRectF drawn = shape(index);
+    return QRectF(drawn.left(), 0, drawn.width(), height()).toAlignedRect();
+}
+
 Cell Segmented::cell(int index) const {
     return {words_.at(index),         {},          shape(index).toAlignedRect(),
             QAccessible::RadioButton, isEnabled(), index == chosen_};
@@ -50,7 +55,7 @@ Cell Segmented::cell(int index) const {
 
 int Segmented::cellAt(const QPoint& position) const {
     for (int i = 0; i < cellCount(); ++i) {
-        if (shape(i).contains(position)) return i;
+        if (pressArea(i).contains(position)) return i;
     }
     return -1;
 }

@@ -38,6 +38,8 @@ protected:
 
 private:
     [[nodiscard]] QRectF shape(int index) const;
+    /// A press on the frame counts too.
+    [[nodiscard]] QRect pressArea(int index) const;
     [[nodiscard]] qreal wordWidth(int index) const;
 
     QString name_;

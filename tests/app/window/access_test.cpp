@@ -8,6 +8,7 @@
 #include "patients/patientpage.h"
 #include "patients/setuppage.h"
 #include "settings/settingspage.h"
+#include "summary/pagepreview.h"
 
 #include <gtest/gtest.h>
 #include <QAccessible>
@@ -33,7 +34,8 @@ bool takesPresses(const QWidget& widget) {
 /// and the search.
 bool mayBeSmall(const CellHost& host) {
     return dynamic_cast<const FigureCanvas*>(&host) != nullptr ||
-           dynamic_cast<const ImpressionList*>(&host) != nullptr;
+           dynamic_cast<const ImpressionList*>(&host) != nullptr ||
+           dynamic_cast<const PagePreview*>(&host) != nullptr;
 }
 
 class Inspector {
