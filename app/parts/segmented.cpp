@@ -49,8 +49,7 @@ QRect Segmented::pressArea(int index) const {
 }
 
 Cell Segmented::cell(int index) const {
-    return {words_.at(index),         {},          shape(index).toAlignedRect(),
-            QAccessible::RadioButton, isEnabled(), index == chosen_};
+    return {words_.at(index), {}, pressArea(index), QAccessible::RadioButton, isEnabled(), index == chosen_};
 }
 
 int Segmented::cellAt(const QPoint& position) const {
