@@ -6,6 +6,7 @@
 #include <memory>
 #include <optional>
 #include <span>
+#include <unordered_map>
 #include <vector>
 
 namespace rhizograph {
@@ -80,7 +81,12 @@ public:
     [[nodiscard]] const std::vector<std::array<double, 2>>& values() const { return values_; }
 
 private:
-    std::map<std::array<double, 2>, std::size_t> seen_;
+    struct Hash {
+        std::size_t operator()(const std::array<double, 2>& value) const {
+            return std::hash<double>{}(value[0]) * 1099511628211ULL ^ std::hash<double>{}(value[1]);
+        }
+    };
+    std::unordered_map<std::array<double, 2>, std::size_t, Hash> seen_;
     std::vector<std::array<double, 2>> values_;
 };
 

@@ -46,6 +46,7 @@ public:
 
     void finish() override {
         const std::size_t count = grades_.size();
+        const double epsilon = model_.epsilon.at("reflex");
         for (const Distinct& states : sides_) {
             std::vector<double>& chances = readings_.emplace_back(states.values().size() * count * count);
             for (std::size_t state = 0; state < states.values().size(); ++state)
@@ -54,7 +55,7 @@ public:
                         readings(grades_[b], states.values()[state][0], states.values()[state][1]);
                     for (std::size_t value = 0; value < count; ++value)
                         chances[(state * count + value) * count + b] =
-                            mixed(masses[value], model_.epsilon.at("reflex"), static_cast<double>(count));
+                            mixed(masses[value], epsilon, static_cast<double>(count));
                 }
         }
     }

@@ -32,17 +32,17 @@ public:
     }
 
     void finish() override {
-        for (std::size_t kind = 0; kind < 2; ++kind) {
-            const double epsilon = model_.epsilon.at(kind == 1 ? "strength_give_way" : "strength");
-            for (std::size_t slot = 0; slot < muscles_.size(); ++slot) {
-                const auto& losses = losses_[slot].values();
-                auto& byValue =
-                    grades_[kind].emplace_back(slots()[slot].values, std::vector<Pair>(losses.size()));
-                for (std::size_t i = 0; i < losses.size(); ++i) {
-                    const std::vector<Pair> row = grades(slot, losses[i][0], epsilon);
-                    for (std::size_t value = 0; value < row.size(); ++value)
-                        byValue[value][i] = row[value];
-                }
+        const std::array<double, 2> epsilon{model_.epsilon.at("strength"),
+                                            model_.epsilon.at("strength_give_way")};
+        for (std::size_t slot = 0; slot < muscles_.size(); ++slot) {
+            const auto& losses = losses_[slot].values();
+            for (auto& kind : grades_)
+                kind.emplace_back(slots()[slot].values, std::vector<Pair>(losses.size()));
+            for (std::size_t i = 0; i < losses.size(); ++i) {
+                const std::vector<Pair> clean = massesOf(slot, losses[i][0]);
+                for (std::size_t value = 0; value < clean.size(); ++value)
+                    for (std::size_t kind = 0; kind < 2; ++kind)
+                        grades_[kind][slot][value][i] = noisy(clean[value], value, epsilon[kind]);
             }
         }
     }
@@ -115,7 +115,7 @@ private:
         return out;
     }
 
-    [[nodiscard]] std::vector<Pair> grades(std::size_t slot, double loss, double epsilon) const {
+    [[nodiscard]] std::vector<Pair> massesOf(std::size_t slot, double loss) const {
         const StrengthModel& strength = model_.strength;
         const double reserve = model_.anatomy.targets()[muscles_[slot].target].reserve;
         const double expected = strength.curve(std::max(0.0, (loss - reserve) / (1 - reserve)));
@@ -126,11 +126,14 @@ private:
         const std::vector<double> guarded =
             gradeMasses(strength.grades, held, std::max(sd, strength.guardedSd));
         std::vector<Pair> out;
-        for (std::size_t value = 0; value < free.size(); ++value) {
-            const double noise = epsilon * strength.noise[value];
-            out.push_back({(1 - epsilon) * free[value] + noise, (1 - epsilon) * guarded[value] + noise});
-        }
+        for (std::size_t value = 0; value < free.size(); ++value)
+            out.push_back({free[value], guarded[value]});
         return out;
+    }
+
+    [[nodiscard]] Pair noisy(const Pair& mass, std::size_t value, double epsilon) const {
+        const double noise = epsilon * model_.strength.noise[value];
+        return {(1 - epsilon) * mass.free + noise, (1 - epsilon) * mass.guarded + noise};
     }
 
     const Model& model_;

@@ -28,6 +28,10 @@ double totalWeight(const SiteModel& site) {
 } // namespace
 
 Grid::Grid(const Model& model) : model_(&model) {
+    for (const Target& target : model.anatomy.targets()) {
+        const auto trunk = model.umnTrunk.find(target.name);
+        feltWeight_.push_back(model.umnSensoryWeight * (trunk == model.umnTrunk.end() ? 1 : trunk->second));
+    }
     makeBlocks();
     findHits();
     workOutLosses();
@@ -126,8 +130,7 @@ Grid::Parts Grid::regionParts(std::size_t b, std::size_t side, std::size_t targe
     Parts parts;
     parts.fibre = fibre(hits(block, target), block.scale[side] * severity);
     parts.length = length(block, side, region, severity);
-    const auto trunk = model_->umnTrunk.find(region.name);
-    const double weight = model_->umnSensoryWeight * (trunk == model_->umnTrunk.end() ? 1 : trunk->second);
+    const double weight = feltWeight_[target];
     const double scale = std::max(block.scale[side], block.variant->umnOtherSide * block.scale[1 - side]);
     parts.deep = block.variant->umn * scale * severity;
     parts.felt = parts.deep * weight;

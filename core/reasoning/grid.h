@@ -90,7 +90,8 @@ private:
     const Model* model_;
     std::vector<SiteSide> siteSides_;
     std::vector<Block> blocks_;
-    std::vector<Hits> hits_; ///< by variant and target
+    std::vector<double> feltWeight_; ///< by target: how much of an upper motor neuron loss is felt there
+    std::vector<Hits> hits_;         ///< by variant and target
     std::vector<double> movement_, region_, fullRegion_, reflex_;
 };
 

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <future>
 #include <sodium.h>
 
 namespace rhizograph {
@@ -46,10 +47,16 @@ Result<Knowledge> Knowledge::load(const std::filesystem::path& directory) {
     auto catalogue = loadCatalogue(directory / "catalogue.json");
     if (!catalogue) return catalogue.problems();
     knowledge.catalogue_ = std::make_shared<const Catalogue>(std::move(catalogue).value());
-    auto localizer = Localizer::load(directory, *knowledge.catalogue_);
+    // The localization takes as long to load as all the rest: do both at once.
+    const Catalogue& items = *knowledge.catalogue_;
+    auto loading = std::async(std::launch::async, [&] { return Localizer::load(directory, items); });
+    auto rules = RuleBook::load(directory, items);
+    auto phrases = PhraseBook::load(directory / "phrases.json", items);
+    auto thresholds = Thresholds::load(directory / "thresholds.json", items);
+    auto version = versionOf(directory);
+    auto localizer = loading.get();
     if (!localizer) return localizer.problems();
     knowledge.localizer_ = *localizer;
-    auto rules = RuleBook::load(directory, *knowledge.catalogue_);
     if (!rules) return rules.problems();
     knowledge.rules_ = std::make_shared<const RuleBook>(std::move(rules).value());
     Vocabulary vocabulary;
@@ -59,10 +66,8 @@ Result<Knowledge> Knowledge::load(const std::filesystem::path& directory) {
     auto urgent = UrgentQuestions::load(directory / "observation.json", vocabulary);
     if (!urgent) return urgent.problems();
     knowledge.urgent_ = std::make_shared<const UrgentQuestions>(std::move(urgent).value());
-    auto phrases = PhraseBook::load(directory / "phrases.json", *knowledge.catalogue_);
     if (!phrases) return phrases.problems();
     knowledge.phrases_ = std::make_shared<const PhraseBook>(std::move(phrases).value());
-    auto thresholds = Thresholds::load(directory / "thresholds.json", *knowledge.catalogue_);
     if (!thresholds) return thresholds.problems();
     knowledge.thresholds_ = std::make_shared<const Thresholds>(std::move(thresholds).value());
     RegionAreas areas;
@@ -73,7 +78,6 @@ Result<Knowledge> Knowledge::load(const std::filesystem::path& directory) {
         areas = std::move(read).value();
     }
     knowledge.areas_ = std::make_shared<const RegionAreas>(std::move(areas));
-    auto version = versionOf(directory);
     if (!version) return version.problems();
     knowledge.version_ = *version;
     return knowledge;

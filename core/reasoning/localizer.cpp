@@ -1,5 +1,7 @@
 #include "reasoning/localizer.h"
 
+#include "base/parallel.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -192,8 +194,9 @@ double Localizer::cost(const Item& item) const {
 std::vector<NextTest> Localizer::nextTests(const Exam& exam) const {
     const Posterior posterior{engine_, exam};
     const double now = entropyBits(posterior.siteSides());
-    std::vector<std::pair<double, NextTest>> ranked;
-    for (std::size_t g = 0; g < engine_.factors().size(); ++g) {
+    using Ranked = std::vector<std::pair<double, NextTest>>;
+    std::vector<Ranked> byFactor(engine_.factors().size());
+    inTwoThreads(byFactor.size(), [&](std::size_t g) {
         const Factor& factor = *engine_.factors()[g];
         for (std::size_t slot = 0; slot < factor.slots().size(); ++slot) {
             const FindingKey& key = factor.slots()[slot].keys.front();
@@ -201,11 +204,14 @@ std::vector<NextTest> Localizer::nextTests(const Exam& exam) const {
             double after = 0;
             for (const std::vector<double>& joint : posterior.jointWith(g, slot))
                 after += std::accumulate(joint.begin(), joint.end(), 0.0) * entropyBits(joint);
-            const Item* item = catalogue_->find(key.item);
             const double gain = std::max(0.0, now - after);
-            ranked.emplace_back(gain / cost(*item), NextTest{key, gain, {}, false});
+            byFactor[g].emplace_back(gain / cost(*catalogue_->find(key.item)),
+                                     NextTest{key, gain, {}, false});
         }
-    }
+    });
+    Ranked ranked;
+    for (Ranked& tests : byFactor)
+        std::move(tests.begin(), tests.end(), std::back_inserter(ranked));
     std::stable_sort(ranked.begin(), ranked.end(),
                      [](const auto& a, const auto& b) { return a.first > b.first; });
     std::vector<NextTest> out;

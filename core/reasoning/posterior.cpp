@@ -1,5 +1,7 @@
 #include "reasoning/posterior.h"
 
+#include "base/parallel.h"
+
 #include <algorithm>
 #include <cmath>
 #include <cstring>
@@ -54,16 +56,19 @@ Engine::Engine(Model model, const Catalogue& catalogue)
     classes_.resize(factors_.size());
     for (std::size_t number = 0; number < kSpaces; ++number)
         spaces_[number] = Space{grid_, {(number & 1U) != 0, (number & 2U) != 0, (number & 4U) != 0}};
-    for (std::size_t g = 0; g < factors_.size(); ++g) {
-        const Depends& depends = factors_[g]->depends();
+    for (const auto& factor : factors_) {
+        const Depends& depends = factor->depends();
         spaceOf_.push_back((depends.motor ? 1U : 0U) | (depends.sensory ? 2U : 0U) |
                            (depends.irritable ? 4U : 0U));
+    }
+    inTwoThreads(factors_.size(), [this](std::size_t g) {
         boilDown(g);
         factors_[g]->finish();
+    });
+    for (std::size_t g = 0; g < factors_.size(); ++g)
         for (std::size_t slot = 0; slot < factors_[g]->slots().size(); ++slot)
             for (const FindingKey& key : factors_[g]->slots()[slot].keys)
                 places_.emplace(key, Place{g, slot});
-    }
 }
 
 void Engine::boilDown(std::size_t g) {
@@ -76,6 +81,8 @@ void Engine::boilDown(std::size_t g) {
     };
     std::unordered_map<std::vector<double>, std::uint16_t, Hash> seen;
     std::vector<double> features;
+    std::vector<double> before; // of the state before: neighbors are often alike
+    std::uint16_t last = 0;
     std::size_t state = 0;
     for (std::size_t b = 0; b < grid_.blocks().size(); ++b)
         for (std::size_t m = 0; m < (depends.motor ? grid_.motorLevels() : 1); ++m)
@@ -83,9 +90,14 @@ void Engine::boilDown(std::size_t g) {
                 for (std::size_t i = 0; i < (depends.irritable ? 2 : 1); ++i) {
                     features.clear();
                     factor.features({b, m, s, i}, features);
-                    const auto found = seen.try_emplace(features, static_cast<std::uint16_t>(seen.size()));
-                    if (found.second) classes.features.push_back(features);
-                    classes.of[state++] = found.first->second;
+                    if (state == 0 || features != before) {
+                        const auto found =
+                            seen.try_emplace(features, static_cast<std::uint16_t>(seen.size()));
+                        if (found.second) classes.features.push_back(features);
+                        last = found.first->second;
+                        std::swap(features, before);
+                    }
+                    classes.of[state++] = last;
                 }
 }
 
@@ -108,6 +120,24 @@ Setting Engine::setting(const Exam& exam) const {
 bool Engine::changesSetting(const FindingKey& key) const {
     return std::any_of(model_.strength.unreliableWhen.begin(), model_.strength.unreliableWhen.end(),
                        [&](const auto& when) { return when.first == key.item; });
+}
+
+template <class Weight> std::vector<double> Posterior::sumBySite(std::size_t perBlock, Weight weight) const {
+    const Grid& grid = engine_->grid();
+    std::vector<double> out(grid.siteSides().size(), 0.0);
+    double leading = 0;
+    for (std::size_t b = 0; b < grid.blocks().size(); ++b) {
+        double sum = 0;
+        for (std::size_t state = b * perBlock; state < (b + 1) * perBlock; ++state)
+            sum += weight(state);
+        // The two asymmetries of a site are mirror images: add them to each other first.
+        const Block& block = grid.blocks()[b];
+        if (block.asymmetry == 1)
+            leading = sum;
+        else
+            out[block.siteSide] += block.asymmetry == 2 ? leading + sum : sum;
+    }
+    return out;
 }
 
 Posterior::Posterior(const Engine& engine, const Exam& exam)
@@ -162,7 +192,8 @@ void Posterior::weigh(const std::array<std::vector<double>, kSpaces>& evidence) 
     });
     for (double& weight : weight_)
         weight = std::exp(weight - highest);
-    siteSides_ = sumBySite(weight_, engine_->space(kSpaces - 1).perBlock());
+    siteSides_ =
+        sumBySite(engine_->space(kSpaces - 1).perBlock(), [&](std::size_t state) { return weight_[state]; });
     const double sum = total(siteSides_);
     for (double& p : siteSides_)
         p /= sum;
@@ -195,22 +226,13 @@ double Posterior::total(const std::vector<double>& siteSides) const {
     return sum;
 }
 
-std::vector<double> Posterior::sumBySite(const std::vector<double>& weight, std::size_t perBlock) const {
-    const Grid& grid = engine_->grid();
-    std::vector<double> out(grid.siteSides().size(), 0.0);
-    double leading = 0;
-    for (std::size_t b = 0; b < grid.blocks().size(); ++b) {
-        double sum = 0;
-        for (std::size_t k = 0; k < perBlock; ++k)
-            sum += weight[b * perBlock + k];
-        // The two asymmetries of a site are mirror images: add them to each other first.
-        const Block& block = grid.blocks()[b];
-        if (block.asymmetry == 1)
-            leading = sum;
-        else
-            out[block.siteSide] += block.asymmetry == 2 ? leading + sum : sum;
-    }
-    return out;
+/// The sites when every class of a factor weighs so much more or less.
+std::vector<double> Posterior::reweighed(std::size_t g, const std::vector<double>& byClass) const {
+    const std::size_t number = engine_->spaceOf(g);
+    const std::vector<double>& gathered = gathered_[number];
+    const std::vector<std::uint16_t>& classOf = engine_->classes(g).of;
+    return sumBySite(engine_->space(number).perBlock(),
+                     [&](std::size_t state) { return gathered[state] * byClass[classOf[state]]; });
 }
 
 std::vector<double> Posterior::without(const FindingKey& key) const {
@@ -229,11 +251,7 @@ std::vector<double> Posterior::without(const FindingKey& key) const {
     std::vector<double> ratio = classProbabilities(g, fewer);
     for (std::size_t c = 0; c < ratio.size(); ++c)
         ratio[c] /= now_[g][c];
-    std::vector<double> weight = gathered_[engine_->spaceOf(g)];
-    const Classes& classes = engine_->classes(g);
-    for (std::size_t state = 0; state < weight.size(); ++state)
-        weight[state] *= ratio[classes.of[state]];
-    std::vector<double> out = sumBySite(weight, engine_->space(engine_->spaceOf(g)).perBlock());
+    std::vector<double> out = reweighed(g, ratio);
     const double sum = total(out);
     for (double& p : out)
         p /= sum;
@@ -249,15 +267,9 @@ std::vector<std::vector<double>> Posterior::jointWith(std::size_t g, std::size_t
         for (std::vector<double>& byClass : chance)
             for (std::size_t c = 0; c < byClass.size(); ++c)
                 byClass[c] /= now_[g][c];
-    const std::size_t number = engine_->spaceOf(g);
-    const std::vector<double>& gathered = gathered_[number];
-    std::vector<double> weight(gathered.size());
     std::vector<std::vector<double>> joint;
-    for (const std::vector<double>& byClass : chance) {
-        for (std::size_t state = 0; state < weight.size(); ++state)
-            weight[state] = gathered[state] * byClass[classes.of[state]];
-        joint.push_back(sumBySite(weight, engine_->space(number).perBlock()));
-    }
+    for (const std::vector<double>& byClass : chance)
+        joint.push_back(reweighed(g, byClass));
     return joint;
 }
 

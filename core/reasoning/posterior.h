@@ -111,8 +111,10 @@ private:
     [[nodiscard]] std::array<std::vector<double>, kSpaces> logEvidence();
     void weigh(const std::array<std::vector<double>, kSpaces>& evidence);
     void gather();
-    [[nodiscard]] std::vector<double> sumBySite(const std::vector<double>& weight,
-                                                std::size_t perBlock) const;
+    /// Sums weight(state) of a space with so many states a block over each site-side.
+    template <class Weight>
+    [[nodiscard]] std::vector<double> sumBySite(std::size_t perBlock, Weight weight) const;
+    [[nodiscard]] std::vector<double> reweighed(std::size_t factor, const std::vector<double>& byClass) const;
     [[nodiscard]] double total(const std::vector<double>& siteSides) const;
 
     const Engine* engine_;
