@@ -36,6 +36,7 @@ int main(int argc, char* argv[]) {
     if (argc != 5) return 2;
     ClinicOptions options;
     options.cost = KeyCost::cheapest();
+    options.busyMilliseconds = 30000;
     auto store = openClinic(argv[1], options);
     if (!store) giveUp(store.problems());
     const auto users = (*store)->users();
