@@ -4,6 +4,7 @@
 #include "figures/marks.h"
 #include "parts/button.h"
 #include "parts/card.h"
+#include "parts/flow.h"
 #include "parts/segmented.h"
 #include "parts/textsize.h"
 
@@ -99,12 +100,10 @@ void SkinFigure::build() {
 
     tally_ = new QLabel(this);
     area_ = new QLabel(this);
-    area_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     for (QLabel* label : {tally_, area_})
         label->setTextFormat(Qt::RichText);
-    auto* bottom = new QHBoxLayout;
+    auto* bottom = new FlowLayout(16); // two lines where both do not fit on one
     bottom->addWidget(tally_);
-    bottom->addStretch(1);
     bottom->addWidget(area_);
 
     auto* whole = new QVBoxLayout(this);

@@ -1,8 +1,10 @@
 #include "parts/label.h"
 
+#include <algorithm>
 #include <QApplication>
 #include <QEvent>
 #include <QFontInfo>
+#include <QPainter>
 
 namespace rhizograph::app {
 namespace {
@@ -62,6 +64,26 @@ void Label::changeEvent(QEvent* event) {
     default:
         break;
     }
+}
+
+void Label::setElided(bool elided) {
+    elided_ = elided;
+    setSizePolicy(elided ? QSizePolicy::Maximum : QSizePolicy::Preferred, QSizePolicy::Preferred);
+    updateGeometry();
+}
+
+QSize Label::minimumSizeHint() const {
+    const QSize whole = QLabel::minimumSizeHint();
+    return elided_ ? QSize(std::min(whole.width(), minimumWidth()), whole.height()) : whole;
+}
+
+void Label::paintEvent(QPaintEvent* event) {
+    if (!elided_) return QLabel::paintEvent(event);
+    QPainter painter(this);
+    painter.setFont(font());
+    painter.setPen(palette().color(foregroundRole()));
+    painter.drawText(rect(), alignment() | Qt::TextSingleLine,
+                     fontMetrics().elidedText(text(), Qt::ElideRight, width()));
 }
 
 } // namespace rhizograph::app

@@ -16,9 +16,13 @@ public:
     Label(const QString& text, int pixels, QFont::Weight weight = QFont::Normal, Tone tone = Tone::ink,
           QWidget* parent = nullptr);
     void setTone(Tone tone);
+    /// Words that do not fit end in an ellipsis, on one line; the whole text stays for assistive programs.
+    void setElided(bool elided);
+    [[nodiscard]] QSize minimumSizeHint() const override;
 
 protected:
     void changeEvent(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
 
 private:
     void dress();
@@ -27,6 +31,7 @@ private:
     QFont::Weight weight_;
     Tone tone_;
     bool dressing_ = false;
+    bool elided_ = false;
 };
 
 } // namespace rhizograph::app

@@ -17,10 +17,17 @@ fs::path resourceFolder() {
 Result<Materials> Materials::load(const fs::path& resources) {
     auto knowledge = Knowledge::load(resources / "knowledge");
     auto art = FigureArt::load(resources / "figures");
-    if (knowledge.ok() && art.ok())
-        return Materials{std::move(*knowledge), std::make_shared<const FigureArt>(std::move(*art))};
+    if (!knowledge) {
+        Problems problems = knowledge.problems();
+        if (!art) problems.insert(problems.end(), art.problems().begin(), art.problems().end());
+        return problems;
+    }
+    auto howTos = HowTos::load(resources / "knowledge" / "howto.json", knowledge->catalogue());
+    if (art.ok() && howTos.ok())
+        return Materials{std::move(*knowledge), std::make_shared<const FigureArt>(std::move(*art)),
+                         std::make_shared<const HowTos>(std::move(*howTos))};
     Problems problems;
-    if (!knowledge) problems = knowledge.problems();
+    if (!howTos) problems = howTos.problems();
     if (!art) problems.insert(problems.end(), art.problems().begin(), art.problems().end());
     return problems;
 }

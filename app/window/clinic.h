@@ -1,5 +1,6 @@
 #pragma once
 
+#include "catalogue/howto.h"
 #include "figures/figureart.h"
 #include "reasoning/knowledge.h"
 #include "record/store.h"
@@ -15,6 +16,7 @@ namespace rhizograph::app {
 struct Materials {
     Knowledge knowledge;
     std::shared_ptr<const FigureArt> art;
+    std::shared_ptr<const HowTos> howTos;
 
     static Result<Materials> load(const std::filesystem::path& resources);
 };

@@ -1,5 +1,7 @@
 #include "window/pages.h"
 
+#include "compare/comparepage.h"
+#include "compare/trendpage.h"
 #include "exam/steppage.h"
 #include "figures/skinfigure.h"
 #include "reasoning/territory.h"
@@ -62,6 +64,22 @@ std::vector<WorkPage> workPages(VisitSession& session, Store& store,
     std::vector<WorkPage> pages;
     for (const Step& step : session.catalogue().steps())
         if (hasItems(session.catalogue(), step.id)) pages.push_back(stepPage(session, art, options, step));
+    WorkPage compare;
+    compare.label = QCoreApplication::translate("rhizograph::window", "Compare");
+    compare.glyph = Glyph::sides;
+    compare.wide = true;
+    compare.make = [&session, &store, art](QWidget* parent) -> QWidget* {
+        return new ComparePage(session, store, art, parent);
+    };
+    pages.push_back(std::move(compare));
+    WorkPage trend;
+    trend.label = QCoreApplication::translate("rhizograph::window", "Trend");
+    trend.glyph = Glyph::trend;
+    trend.wide = true;
+    trend.make = [&session, &store](QWidget* parent) -> QWidget* {
+        return new TrendPage(session, store, parent);
+    };
+    pages.push_back(std::move(trend));
     WorkPage summary;
     summary.label = QCoreApplication::translate("rhizograph::window", "Summary");
     summary.glyph = Glyph::page;

@@ -16,8 +16,8 @@ struct Territory;
 /// The same for every site of the impression that has skin of its own, most probable first.
 [[nodiscard]] std::vector<Territory> territories(const VisitSession& session);
 
-/// The pages of an open visit: one for each step that has items, then the summary. `sign` is called when the
-/// visit is to be signed. Session and store outlive the pages.
+/// The pages of an open visit: one for each step that has items, then comparison, trend and summary. `sign`
+/// is called when the visit is to be signed. Session and store outlive the pages.
 [[nodiscard]] std::vector<WorkPage> workPages(VisitSession& session, Store& store,
                                               const std::shared_ptr<const FigureArt>& art,
                                               const ExamOptions& options, const std::function<void()>& sign);

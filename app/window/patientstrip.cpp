@@ -69,6 +69,7 @@ PatientStrip::PatientStrip(VisitSession& session, QWidget* parent) : Strip(paren
     auto* name =
         new Label(QString::fromStdString(identity.name), 19, QFont::DemiBold, Label::Tone::ink, this);
     name->setMinimumWidth(90);
+    name->setElided(true);
     row.addWidget(name);
     row.addWidget(new Label(ageAndSex(identity, visit.date), 16, QFont::Normal, Label::Tone::quiet, this));
     const QString number = QString::fromStdString(identity.recordNumber);

@@ -1,3 +1,5 @@
+#include "compare/comparepage.h"
+#include "compare/trendpage.h"
 #include "exam/steppage.h"
 #include "figures/skinfigure.h"
 #include "impression/impressionpanel.h"
@@ -24,10 +26,11 @@ namespace {
 
 constexpr std::chrono::seconds longestWait{3};
 
-ExamOptions examOptions(const ClinicSettings& settings) {
+ExamOptions examOptions(const ClinicSettings& settings, std::shared_ptr<const HowTos> howTos) {
     ExamOptions options;
     options.length = settings.inches ? LengthUnit::inches : LengthUnit::centimeters;
     options.splitGrades = settings.splitGrades;
+    options.howTos = std::move(howTos);
     return options;
 }
 
@@ -88,7 +91,7 @@ void MainWindow::showVisit(OpenVisit visit, int page) {
     };
     visitPage_ = std::make_unique<VisitPage>(
         session, visit_.record.get(), VisitPage::Rights{allows(user_->role, Permission::acknowledgeSigns)},
-        workPages(session, *store_, materials_.art, examOptions(clinic_), sign));
+        workPages(session, *store_, materials_.art, examOptions(clinic_, materials_.howTos), sign));
     visitPage_->impression().setFolded(preferences_.impressionFolded);
     PatientStrip& strip = visitPage_->strip();
     connect(&strip, &PatientStrip::backWanted, this, &MainWindow::showPatients);
@@ -99,6 +102,15 @@ void MainWindow::showVisit(OpenVisit visit, int page) {
     connect(visitPage_.get(), &VisitPage::pageMade, this, [this](QWidget* made) {
         if (auto* summary = qobject_cast<SummaryPage*>(made))
             connect(summary, &SummaryPage::goToItem, visitPage_.get(), &VisitPage::goTo);
+        if (auto* compare = qobject_cast<ComparePage*>(made))
+            connect(compare, &ComparePage::goToItem, visitPage_.get(), &VisitPage::goTo);
+        if (auto* trend = qobject_cast<TrendPage*>(made))
+            // Not from inside the page: opening another visit makes it anew.
+            connect(trend, &TrendPage::visitChosen, this, [this](const VisitId& chosen) {
+                if (chosen != visit_.session->start().visit.id)
+                    QMetaObject::invokeMethod(
+                        this, [this, chosen] { openVisitById(chosen); }, Qt::QueuedConnection);
+            });
     });
     connect(visitPage_.get(), &VisitPage::pageShown, this, &MainWindow::offerHandOver);
     connect(&visitPage_->impression(), &ImpressionPanel::foldedChanged, this, [this](bool folded) {
@@ -123,7 +135,7 @@ void MainWindow::showVisit(OpenVisit visit, int page) {
 void MainWindow::followVisit() {
     if (visitPage_ == nullptr) return;
     for (StepPage* page : visitPage_->findChildren<StepPage*>())
-        page->setOptions(examOptions(clinic_));
+        page->setOptions(examOptions(clinic_, materials_.howTos));
 }
 
 bool MainWindow::settleRecord() {

@@ -301,6 +301,24 @@ bool killedAfter(std::chrono::microseconds time, const std::function<void()>& wo
     return WIFEXITED(status);
 }
 
+/// How long `work` takes in a child that is left alone.
+std::chrono::microseconds durationOf(const std::function<void()>& work) {
+    const auto start = std::chrono::steady_clock::now();
+    const pid_t child = ::fork();
+    if (child == 0) {
+        work();
+        std::_Exit(0);
+    }
+    ::waitpid(child, nullptr, 0);
+    return std::chrono::duration_cast<std::chrono::microseconds>(std::chrono::steady_clock::now() - start);
+}
+
+/// Moments spread over the whole of some work and somewhat beyond, however fast the machine is.
+std::chrono::microseconds anyMoment(std::mt19937& random, std::chrono::microseconds whole) {
+    const double share = std::uniform_real_distribution<double>{0, 1.5}(random);
+    return std::chrono::microseconds{static_cast<std::int64_t>(share * static_cast<double>(whole.count()))};
+}
+
 TEST_F(ABackup, AndItsRestoringKilledAtAnyMomentLeaveAWholeClinicAndNoHalfBackup) {
     made();
     need(store->record(visit, {token("one", Side::left, "0")}));
@@ -310,8 +328,10 @@ TEST_F(ABackup, AndItsRestoringKilledAtAnyMomentLeaveAWholeClinicAndNoHalfBackup
     int before = 0;
     int finished = 0;
     constexpr int tries = 150;
+    const auto restoring = durationOf([&] { (void)restoreBackup(order(file), options); });
+    need(openedAt(file)->record(visit, {token("one", Side::left, "0")}));
     for (int i = 0; i < tries; ++i) {
-        const std::chrono::microseconds when{random() % 14'000};
+        const std::chrono::microseconds when = anyMoment(random, restoring);
         finished += killedAfter(when, [&] { (void)restoreBackup(order(file), options); }) ? 1 : 0;
         auto opened = openedAt(file);
         ASSERT_TRUE(need(opened->verify()).sound()) << "try " << i;
@@ -323,11 +343,12 @@ TEST_F(ABackup, AndItsRestoringKilledAtAnyMomentLeaveAWholeClinicAndNoHalfBackup
     EXPECT_GT(before, tries / 20);
     int whole = 0;
     int none = 0;
+    backup = folder.path() / "measured.rhzbackup";
+    const auto backingUp = durationOf([&] { (void)openedAt(file)->backUp(backup); });
     for (int i = 0; i < tries; ++i) {
         backup = folder.path() / fmt::format("{}.rhzbackup", i);
         // The child opens the clinic itself: a database connection does not survive a fork.
-        killedAfter(std::chrono::microseconds{random() % 18'000},
-                    [&] { (void)openedAt(file)->backUp(backup); });
+        killedAfter(anyMoment(random, backingUp), [&] { (void)openedAt(file)->backUp(backup); });
         const bool there = fs::exists(backup);
         (there ? whole : none) += 1;
         if (there) need(restoreBackup(order(folder.path() / fmt::format("{}.rhz", i)), options));

@@ -1,0 +1,67 @@
+#include "compare/figurepair.h"
+
+#include "parts/textsize.h"
+
+#include <QPainter>
+
+namespace rhizograph::app {
+
+FigurePair::FigurePair(std::shared_ptr<const FigureArt> art, QWidget* parent)
+    : QWidget(parent), art_(std::move(art)) {
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
+}
+
+void FigurePair::setPictures(std::vector<Picture> pictures) {
+    pictures_ = std::move(pictures);
+    QStringList names;
+    for (const Picture& picture : pictures_)
+        names << picture.title;
+    setAccessibleName(tr("Skin figures: %1").arg(names.join(QStringLiteral(", "))));
+    update();
+}
+
+void FigurePair::paintEvent(QPaintEvent*) {
+    if (art_ == nullptr || pictures_.empty()) return;
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const qreal wide = static_cast<qreal>(width()) / static_cast<qreal>(pictures_.size());
+    for (std::size_t i = 0; i < pictures_.size(); ++i) {
+        paintPicture(painter, pictures_[i], QRectF(static_cast<qreal>(i) * wide, 0, wide, height()));
+        if (i == 0) continue;
+        painter.setPen(QPen(Theme::of(this).line, 1));
+        painter.drawLine(QPointF(static_cast<qreal>(i) * wide, 8),
+                         QPointF(static_cast<qreal>(i) * wide, height() - 8));
+    }
+}
+
+void FigurePair::paintPicture(QPainter& painter, const Picture& picture, const QRectF& cell) const {
+    const Theme& theme = Theme::of(this);
+    const int words = grown(this, 28);
+    painter.setFont(sized(this, 15, QFont::DemiBold));
+    painter.setPen(theme.ink);
+    painter.drawText(QRectF(cell.left(), cell.top(), cell.width(), words), Qt::AlignCenter, picture.title);
+    const ViewArt& art = art_->view(picture.view);
+    QRectF source;
+    for (const RegionArt& region : art.regions)
+        source |= region.path.boundingRect();
+    const QRectF target = cell.adjusted(10, words, -10, -2 * words);
+    const QTransform place = fitting(source.adjusted(-4, -4, 4, 4), target);
+    painter.save();
+    painter.setClipRect(place.mapRect(source.adjusted(-4, -4, 4, 4)), Qt::IntersectClip);
+    paintFigure(painter, art, place, picture.marks, theme, {1, target.height() >= 300, {}});
+    painter.restore();
+    const bool behind = picture.view == FigureView::back;
+    const QRectF body = place.mapRect(source);
+    const qreal y = body.bottom() + 2;
+    painter.setFont(sized(this, 15));
+    painter.setPen(theme.quiet);
+    const qreal half = body.width() / 2;
+    painter.drawText(QRectF(body.left() - 20, y, half + 16, words), Qt::AlignCenter,
+                     behind ? tr("Left") : tr("Right"));
+    painter.drawText(QRectF(body.center().x() + 4, y, half + 16, words), Qt::AlignCenter,
+                     behind ? tr("Right") : tr("Left"));
+    painter.drawText(QRectF(cell.left(), y + words * 0.8, cell.width(), words), Qt::AlignCenter,
+                     behind ? tr("from behind") : tr("from the front"));
+}
+
+} // namespace rhizograph::app
