@@ -9,7 +9,7 @@
 namespace rhizograph {
 namespace {
 
-constexpr std::array<std::pair<AuditAction, std::string_view>, 22> actionWords{{
+constexpr std::array<std::pair<AuditAction, std::string_view>, 23> actionWords{{
     {AuditAction::clinicCreated, "clinic created"},
     {AuditAction::signedIn, "signed in"},
     {AuditAction::signInFailed, "sign-in failed"},
@@ -32,6 +32,7 @@ constexpr std::array<std::pair<AuditAction, std::string_view>, 22> actionWords{{
     {AuditAction::restored, "restored"},
     {AuditAction::verified, "verified"},
     {AuditAction::unsavedReplayed, "unsaved changes replayed"},
+    {AuditAction::eventWritten, "event written"},
 }};
 
 } // namespace

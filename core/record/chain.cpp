@@ -18,9 +18,10 @@ VisitRow VisitRow::from(const sql::Row& row) {
     if (!row.isNull(6)) v.age = row.smallInteger(6);
     v.author = row.text(7);
     v.openRedSigns = row.smallInteger(8);
-    v.events = row.smallInteger(9);
-    v.head = row.bytes(10);
-    v.mac = row.bytes(11);
+    v.worse = row.smallInteger(9);
+    v.events = row.smallInteger(10);
+    v.head = row.bytes(11);
+    v.mac = row.bytes(12);
     return v;
 }
 
@@ -33,6 +34,7 @@ Mac VisitRow::expectedMac(const Keys& keys) const {
         .number(openRedSigns)
         .number(events)
         .bytes(head);
+    if (worse != 0) message.number(worse); // visits written before there was such a count have none
     return keyedHash(keys.chain, message.packed());
 }
 
@@ -65,6 +67,31 @@ Mac EventRow::expectedMac(const Keys& keys, const Mac& before) const {
 
 std::string EventRow::context() const {
     return Packer{}.text("event").text(visit).number(number).text(kind).text(item).text(side).packed();
+}
+
+PatientEventRow PatientEventRow::from(const sql::Row& row) {
+    PatientEventRow e;
+    e.id = row.text(0);
+    e.revision = row.smallInteger(1);
+    e.patient = row.text(2);
+    e.date = row.text(3);
+    e.awaited = row.flag(4);
+    e.removed = row.flag(5);
+    e.author = row.text(6);
+    e.at = row.text(7);
+    e.sealed = row.bytes(8);
+    return e;
+}
+
+std::string PatientEventRow::context() const {
+    return Packer{}.text("patient event").text(id).number(revision).packed();
+}
+
+std::string PatientEventRow::claim(const Keys& keys) const {
+    Packer message;
+    message.text("patient event claim").text(id).number(revision).text(patient).text(date);
+    message.number(awaited ? 1 : 0).number(removed ? 1 : 0).text(author).text(at).bytes(sealed);
+    return hexText(keyedHash(keys.chain, message.packed()));
 }
 
 AuditRow AuditRow::from(const sql::Row& row) {

@@ -29,12 +29,13 @@ struct VisitRow {
     std::optional<std::int64_t> age;
     std::string author;
     std::int64_t openRedSigns = 0;
+    std::int64_t worse = 0;
     std::int64_t events = 0;
     Mac head;
     Mac mac;
 
     static constexpr const char* columns = "id, patient, date, started_at, changed_at, state, age, author, "
-                                           "open_red_signs, events, head, mac";
+                                           "open_red_signs, worse, events, head, mac";
     static VisitRow from(const sql::Row& row);
     /// What mac should be.
     [[nodiscard]] Mac expectedMac(const Keys& keys) const;
@@ -66,6 +67,27 @@ struct EventRow {
     [[nodiscard]] std::string content(const Keys& keys) const {
         return open(keys.sealing, sealed, context());
     }
+};
+
+/// One version of an event of a patient as it is stored; the last of an id is the one that counts.
+struct PatientEventRow {
+    std::string id;
+    std::int64_t revision = 0;
+    std::string patient;
+    std::string date;
+    bool awaited = false;
+    bool removed = false;
+    std::string author;
+    std::string at;
+    Bytes sealed;
+
+    static constexpr const char* columns =
+        "id, revision, patient, date, awaited, removed, author, at, sealed";
+    static PatientEventRow from(const sql::Row& row);
+    /// What the content was sealed for.
+    [[nodiscard]] std::string context() const;
+    /// What the audit says of this row.
+    [[nodiscard]] std::string claim(const Keys& keys) const;
 };
 
 struct AuditRow {

@@ -74,11 +74,16 @@ void AuditClaims::add(const Keys& keys, const AuditRow& row) {
     case AuditAction::patientChanged:
         take(claim::identity, patients[row.subject].emplace_back());
         break;
+    case AuditAction::eventWritten:
+        patientEvents[row.subject].patient = text.detail;
+        take(claim::event, patientEvents[row.subject].versions.emplace_back());
+        break;
     case AuditAction::patientErased:
         erased.insert(row.subject);
         patients.erase(row.subject);
         visits.erase(row.subject);
         joined.erase(row.subject);
+        std::erase_if(patientEvents, [&](const auto& each) { return each.second.patient == row.subject; });
         break;
     case AuditAction::patientsMerged:
         joined[row.subject] = text.detail;

@@ -33,6 +33,7 @@ constexpr const char* clinic = "clinic"; ///< the clinic's own id
 constexpr const char* staff = "staff";   ///< a user's name, role and whether active
 constexpr const char* slot = "slot";     ///< a user's passphrase slot
 constexpr const char* identity = "identity"; ///< one version of a patient's identity
+constexpr const char* event = "event";       ///< one version of an event of a patient
 
 [[nodiscard]] std::string ofIdentity(const Keys& keys, const std::string& patient, const Bytes& sealed);
 [[nodiscard]] std::string ofSlot(const Keys& keys, const std::string& user, const Bytes& salt,
@@ -52,6 +53,11 @@ struct AuditClaims {
     std::map<std::string, std::string> staff;
     std::map<std::string, std::string> slots;
     std::map<std::string, std::string> settings;
+    struct Event {
+        std::string patient;
+        std::vector<std::string> versions; ///< oldest first
+    };
+    std::map<std::string, Event> patientEvents;
 
     /// Takes in the next entry of a chain that has been checked up to it.
     void add(const Keys& keys, const AuditRow& row);

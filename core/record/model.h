@@ -15,6 +15,7 @@ namespace rhizograph {
 using PatientId = Id<struct PatientTag>; ///< random, 32 hex digits; says nothing about the person
 using VisitId = Id<struct VisitTag>;
 using UserId = Id<struct UserTag>;
+using PatientEventId = Id<struct PatientEventTag>;
 
 struct User {
     UserId id;
@@ -54,6 +55,7 @@ struct Visit {
     std::string author;   ///< name of who opened it
     int findings = 0;     ///< how many are recorded
     int openRedSigns = 0; ///< urgent or emergency and not acknowledged, as last assessed by the app
+    int worse = 0;        ///< findings worse or new against the visits before, as last compared by the app
 };
 
 /// One change of one finding: `finding` empty means cleared.
@@ -92,6 +94,42 @@ struct Signature {
     std::string knowledgeVersion; ///< of the knowledge the impression was made with; empty when not stated
 };
 
+/// Something that happened to a patient, or is awaited, on the axis of the course: an injection, an
+/// operation, the start of a therapy, a follow-up.
+struct PatientEvent {
+    PatientEventId id; ///< empty: not in the record yet
+    PatientId patient;
+    std::string date;     ///< ISO 8601 calendar date
+    std::string kind;     ///< id of a kind of event of the knowledge; the record takes any
+    std::string text;     ///< the clinic's own words; may be empty
+    bool awaited = false; ///< a follow-up: overdue once its day has passed without a visit on or after it
+    std::string by;       ///< name of who wrote it last
+    std::string at;       ///< UTC
+};
+
+/// A patient somebody should look at, and why.
+struct Attention {
+    PatientId patient;
+    VisitId visit;    ///< the one to open; empty where there is none yet
+    std::string date; ///< of that visit
+    int redSigns = 0; ///< not acknowledged, over all visits
+    int worse = 0;    ///< findings worse or new at the newest visit
+    int unsignedVisits = 0;
+    std::string overdueSince; ///< day of the oldest follow-up that passed without a visit; empty: none
+};
+
+/// Who needs somebody's eye in the whole clinic: red signs first, then what got worse, then follow-ups that
+/// passed, then what is not signed; the longest waiting first within each.
+struct Practice {
+    std::vector<Attention> patients; ///< at most as many as asked for
+    // How many patients there are in all, and of each kind.
+    int all = 0;
+    int withRedSigns = 0;
+    int withWorse = 0;
+    int withOverdue = 0;
+    int withUnsigned = 0;
+};
+
 /// What the audit distinguishes.
 enum class AuditAction {
     clinicCreated,
@@ -116,6 +154,7 @@ enum class AuditAction {
     restored,
     verified,
     unsavedReplayed,
+    eventWritten,
 };
 
 struct AuditEntry {

@@ -19,6 +19,8 @@ bool allows(Role role, Permission permission) {
     case Permission::sign:
     case Permission::mergePatients:
         return clinician;
+    case Permission::reviewPractice:
+        return clinician || role == Role::reviewer;
     case Permission::readAudit:
         return role == Role::reviewer;
     case Permission::backUp:

@@ -13,13 +13,14 @@ enum class Permission {
     read,             ///< patients, visits, findings
     editPatients,     ///< add and correct identities
     openVisits,       ///< add a visit, move it on (not signing)
-    recordFindings,   ///< tap, clear, note, mark red signs as counted
+    recordFindings,   ///< tap, clear, note, events of a patient, mark red signs as counted
     acknowledgeSigns, ///< take responsibility for a red sign
     writePlan,
-    sign,          ///< sign a visit and add addenda
-    mergePatients, ///< join duplicates and part them again
-    exportData,    ///< export and print (always logged)
-    readAudit,     ///< read the audit and verify the record
+    sign,           ///< sign a visit and add addenda
+    mergePatients,  ///< join duplicates and part them again
+    exportData,     ///< export and print (always logged)
+    reviewPractice, ///< the list of patients of the whole clinic who need somebody's eye
+    readAudit,      ///< read the audit and verify the record
     backUp,
     manageUsers,
     changeSettings,

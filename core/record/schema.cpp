@@ -138,10 +138,37 @@ drop index visit_date;
 create index visit_newest on visit (date, started_at, id);
 )sql";
 
+/// What happened to patients between visits, and what the whole clinic should look at.
+constexpr const char* third = R"sql(
+-- Every version of an event; the last of an id counts. awaited: a follow-up. sealed: its kind and words.
+create table patient_event (
+    id text not null,
+    revision integer not null check (revision > 0),
+    patient text not null references patient (id) on delete cascade,
+    date text not null,
+    awaited integer not null check (awaited in (0, 1)),
+    removed integer not null check (removed in (0, 1)),
+    author text not null references staff (id),
+    at text not null,
+    sealed blob not null,
+    primary key (id, revision)
+) strict;
+create index patient_event_patient on patient_event (patient);
+create index patient_event_awaited on patient_event (date) where awaited = 1;
+create trigger patient_event_is_append_only before update on patient_event
+begin
+    select raise(abort, 'events are never changed');
+end;
+
+alter table visit add column worse integer not null default 0;
+create index visit_red on visit (patient) where open_red_signs > 0;
+create index visit_worse on visit (patient) where worse > 0;
+)sql";
+
 } // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> all{{1, first}, {2, second}};
+    static const std::vector<Migration> all{{1, first}, {2, second}, {3, third}};
     return all;
 }
 

@@ -16,8 +16,8 @@ namespace rhizograph {
 
 struct BackupHeader;
 
-/// The record on an SQL database. The parts are in users.cpp, patients.cpp, visits.cpp, findings.cpp and
-/// audit.cpp.
+/// The record on an SQL database. The parts are in users.cpp, patients.cpp, events.cpp, visits.cpp,
+/// findings.cpp, practice.cpp and audit.cpp.
 class SqlStore final : public Store {
 public:
     SqlStore(std::unique_ptr<sql::Connection> database, ClinicOptions options);
@@ -37,6 +37,10 @@ public:
     Outcome partPatients(const PatientId& duplicate) override;
     Outcome erasePatient(const PatientId& patient, const std::string& reason) override;
 
+    Result<std::vector<PatientEvent>> eventsOf(const PatientId& patient) override;
+    Result<PatientEvent> writeEvent(const PatientEvent& event) override;
+    Outcome removeEvent(const PatientEventId& event) override;
+
     Result<Visit> addVisit(const PatientId& patient, const std::string& date) override;
     Result<Visit> visit(const VisitId& id) override;
     Result<std::vector<Visit>> visitsOf(const PatientId& patient) override;
@@ -44,6 +48,8 @@ public:
     Result<std::vector<Visit>> unsignedVisits() override;
     Outcome setState(const VisitId& visit, VisitState state) override;
     Outcome setOpenRedSigns(const VisitId& visit, int count) override;
+    Outcome setWorse(const VisitId& visit, int count) override;
+    Result<Practice> practice(const std::string& today, int limit) override;
 
     Result<Exam> exam(const VisitId& visit) override;
     Outcome record(const VisitId& visit, const std::vector<FindingChange>& changes) override;
@@ -140,6 +146,11 @@ private:
     [[nodiscard]] std::string personOf(const PatientId& id);
     [[nodiscard]] Patient loadedPatient(const PatientId& id);
     [[nodiscard]] std::vector<PatientId> byNewestVisit(std::size_t limit);
+
+    // events.cpp
+    [[nodiscard]] PatientEventRow eventRow(const PatientEventId& id);
+    [[nodiscard]] PatientEvent eventFrom(const PatientEventRow& row);
+    void storeEvent(PatientEventRow row, const std::string& content);
 
     // visits.cpp
     [[nodiscard]] std::vector<Visit> visitsWhere(const std::string& condition,

@@ -45,14 +45,24 @@ public:
     /// Removes a patient with all visits for good, signed ones too. The audit keeps the ids and the reason.
     virtual Outcome erasePatient(const PatientId& patient, const std::string& reason) = 0;
 
+    /// What happened to the patient, oldest first.
+    virtual Result<std::vector<PatientEvent>> eventsOf(const PatientId& patient) = 0;
+    /// Adds an event (without an id), or writes a new version of one; former versions are kept.
+    virtual Result<PatientEvent> writeEvent(const PatientEvent& event) = 0;
+    /// Takes an event off the list; what it said is kept.
+    virtual Outcome removeEvent(const PatientEventId& event) = 0;
+
     virtual Result<Visit> addVisit(const PatientId& patient, const std::string& date) = 0;
     virtual Result<Visit> visit(const VisitId& id) = 0;
     virtual Result<std::vector<Visit>> visitsOf(const PatientId& patient) = 0; ///< oldest first
     virtual Result<std::vector<Visit>> visitsOn(const std::string& date) = 0;
     virtual Result<std::vector<Visit>> unsignedVisits() = 0;
+    /// Whom somebody should look at. `today` (ISO 8601) decides what is overdue.
+    virtual Result<Practice> practice(const std::string& today, int limit = 200) = 0;
     /// Any order while unsigned. signedOff signs without stating a knowledge version; prefer sign().
     virtual Outcome setState(const VisitId& visit, VisitState state) = 0;
     virtual Outcome setOpenRedSigns(const VisitId& visit, int count) = 0;
+    virtual Outcome setWorse(const VisitId& visit, int count) = 0;
 
     /// The findings as they stand, with subject and date filled in.
     virtual Result<Exam> exam(const VisitId& visit) = 0;

@@ -11,7 +11,7 @@ namespace {
 
 constexpr std::string_view magic = "RHZUNSAVED1\n";
 
-enum Kind : std::int64_t { findings = 1, plan, note, acknowledgement, redSigns };
+enum Kind : std::int64_t { findings = 1, plan, note, acknowledgement, redSigns, worse };
 
 void packChanges(Packer& out, const std::vector<FindingChange>& changes) {
     out.number(findings).number(static_cast<std::int64_t>(changes.size()));
@@ -51,6 +51,7 @@ std::string packUnsaved(const std::vector<UnsavedChange>& changes) {
                 [&](const NoteAdded& c) { out.number(note).text(c.text); },
                 [&](const SignAcknowledged& c) { out.number(acknowledgement).text(c.sign).text(c.urgency); },
                 [&](const OpenRedSigns& c) { out.number(redSigns).number(c.count); },
+                [&](const WorseFindings& c) { out.number(worse).number(c.count); },
             },
             change.what);
     }
@@ -79,6 +80,9 @@ std::vector<UnsavedChange> unpackUnsaved(std::string_view bytes) {
         }
         case redSigns:
             change.what = OpenRedSigns{static_cast<int>(in.number())};
+            break;
+        case worse:
+            change.what = WorseFindings{static_cast<int>(in.number())};
             break;
         default:
             reportDamage("The file of unsaved changes holds a kind of change that does not exist.");
@@ -158,6 +162,9 @@ void SqlStore::replayWithin(const UnsavedChange& change) {
             },
             [&](const OpenRedSigns& c) {
                 within(Permission::recordFindings, [&](VisitRow& visit) { visit.openRedSigns = c.count; });
+            },
+            [&](const WorseFindings& c) {
+                within(Permission::recordFindings, [&](VisitRow& visit) { visit.worse = c.count; });
             },
         },
         change.what);

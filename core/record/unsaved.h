@@ -21,12 +21,17 @@ struct SignAcknowledged {
 struct OpenRedSigns {
     int count = 0;
 };
+struct WorseFindings {
+    int count = 0;
+};
 
 /// One thing to be written to a visit: what the app hands to the writer, and what is kept when it cannot be
 /// saved.
 struct UnsavedChange {
     VisitId visit;
-    std::variant<std::vector<FindingChange>, PlanChange, NoteAdded, SignAcknowledged, OpenRedSigns> what;
+    std::variant<std::vector<FindingChange>, PlanChange, NoteAdded, SignAcknowledged, OpenRedSigns,
+                 WorseFindings>
+        what;
 };
 
 /// Bytes for the sealed file of unsaved changes.

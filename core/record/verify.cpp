@@ -17,9 +17,9 @@ public:
     Verifier(sql::Connection& database, const Keys& keys) : database_(database), keys_(keys) {}
 
     Verification run() {
-        for (const auto check :
-             {&Verifier::checkStructure, &Verifier::checkAudit, &Verifier::checkClinic, &Verifier::checkStaff,
-              &Verifier::checkPatients, &Verifier::checkVersions, &Verifier::checkVisits}) {
+        for (const auto check : {&Verifier::checkStructure, &Verifier::checkAudit, &Verifier::checkClinic,
+                                 &Verifier::checkStaff, &Verifier::checkPatients, &Verifier::checkVersions,
+                                 &Verifier::checkEvents, &Verifier::checkVisits}) {
             try {
                 (this->*check)();
             } catch (const RecordError& error) {
@@ -44,6 +44,7 @@ private:
     void checkStaff();
     void checkPatients();
     void checkVersions();
+    void checkEvents();
     void checkVisits();
     void checkVisit(const VisitRow& visit);
     std::vector<EventRow> checkChain(const VisitRow& visit);
@@ -195,6 +196,26 @@ void Verifier::checkVersions() {
             damage(fmt::format(
                 "A former identity of the patient with the id {} was changed, added or removed.", id));
     }
+}
+
+/// What happened to the patients, every version of it.
+void Verifier::checkEvents() {
+    std::map<std::string, std::vector<std::string>> found;
+    database_.each(
+        fmt::format("select {} from patient_event order by id, revision", PatientEventRow::columns), {},
+        [&](const sql::Row& raw) {
+            const auto row = readable<PatientEventRow>(raw);
+            if (!row || !unsealed(keys_, *row))
+                damage("An event of a patient was changed.");
+            else
+                found[row->id].push_back(row->claim(keys_));
+            return true;
+        });
+    if (!audited_) return;
+    std::map<std::string, std::vector<std::string>> claimed;
+    for (const auto& [id, event] : claims_.patientEvents)
+        claimed.emplace(id, event.versions);
+    if (found != claimed) damage("The events of a patient are not the ones written.");
 }
 
 void Verifier::checkVisits() {

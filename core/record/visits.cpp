@@ -35,7 +35,7 @@ std::optional<std::int64_t> ageOn(const std::string& birthDate, const std::strin
 
 /// A visit as it is shown: counted among all visits of the person, duplicates' included.
 constexpr const char* shownColumns = R"sql(
-    select v.id, p.person, v.date, v.started_at, v.changed_at, v.state, v.age, s.name, v.open_red_signs,
+    select v.id, p.person, v.date, v.started_at, v.changed_at, v.state, v.age, s.name, v.open_red_signs, v.worse,
            (select count(*) from finding f where f.visit = v.id),
            (select count(*) from visit w join patient q on q.id = w.patient
              where q.person = p.person and (w.date, w.started_at, w.id) <= (v.date, v.started_at, v.id))
@@ -59,8 +59,9 @@ std::vector<Visit> SqlStore::visitsWhere(const std::string& condition, const sql
         if (!row.isNull(6)) v.ageAtVisit = row.smallInteger(6);
         v.author = row.text(7);
         v.openRedSigns = row.smallInteger(8);
-        v.findings = row.smallInteger(9);
-        v.number = row.smallInteger(10);
+        v.worse = row.smallInteger(9);
+        v.findings = row.smallInteger(10);
+        v.number = row.smallInteger(11);
         out.push_back(std::move(v));
     }
     return out;
@@ -166,10 +167,11 @@ void SqlStore::append(VisitRow& visit, const std::vector<NewEvent>& events) {
 
 void SqlStore::store(VisitRow& visit) {
     visit.mac = visit.expectedMac(keys());
-    database_->run(
-        "update visit set changed_at = $2, state = $3, open_red_signs = $4, events = $5, head = $6, mac = $7 "
-        "where id = $1",
-        {visit.id, visit.changedAt, visit.state, visit.openRedSigns, visit.events, visit.head, visit.mac});
+    database_->run("update visit set changed_at = $2, state = $3, open_red_signs = $4, worse = $5, events = "
+                   "$6, head = $7, "
+                   "mac = $8 where id = $1",
+                   {visit.id, visit.changedAt, visit.state, visit.openRedSigns, visit.worse, visit.events,
+                    visit.head, visit.mac});
 }
 
 void SqlStore::changeVisit(const VisitId& id, Permission permission,
@@ -196,6 +198,11 @@ Outcome SqlStore::setOpenRedSigns(const VisitId& id, int count) {
     return guardedAction([&] {
         changeVisit(id, Permission::recordFindings, [&](VisitRow& visit) { visit.openRedSigns = count; });
     });
+}
+
+Outcome SqlStore::setWorse(const VisitId& id, int count) {
+    return guardedAction(
+        [&] { changeVisit(id, Permission::recordFindings, [&](VisitRow& visit) { visit.worse = count; }); });
 }
 
 void SqlStore::signWithin(VisitRow& visit, const std::string& knowledgeVersion) {

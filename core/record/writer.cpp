@@ -34,6 +34,7 @@ Outcome writeTo(Store& store, const UnsavedChange& change) {
             return store.acknowledge(visit, c.sign, c.urgency);
         }
         Outcome operator()(const OpenRedSigns& c) const { return store.setOpenRedSigns(visit, c.count); }
+        Outcome operator()(const WorseFindings& c) const { return store.setWorse(visit, c.count); }
     };
     return std::visit(Writing{store, change.visit}, change.what);
 }

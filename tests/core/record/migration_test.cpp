@@ -107,7 +107,11 @@ TEST_P(AnOldClinic, IsWorkedInAfterwards) {
     need(store->updatePatient(patient));
     const Visit visit = need(store->addVisit(patient.id, "2026-03-05"));
     need(store->record(visit.id, {token("one", Side::left, "1")}));
+    need(store->writeEvent({{}, patient.id, "2026-03-05", "injection", "", false, "", ""}));
+    need(store->setWorse(visit.id, 1));
     need(store->sign(visit.id, "knowledge-8"));
+    EXPECT_EQ(need(store->eventsOf(patient.id)).size(), 1U);
+    EXPECT_EQ(need(store->practice("2026-03-06")).withWorse, 1);
     need(store->setPassphrase(store->signedIn()->id, "another passphrase"));
     EXPECT_TRUE(need(store->verify()).sound());
     need(store->backUp(folder.path() / "b.rhzbackup"));

@@ -15,6 +15,7 @@ struct Scene {
     Patient joined;
     VisitId open;
     VisitId signedOff;
+    PatientEventId event;
     User ada;
     User nurse;
     std::filesystem::path folder;
@@ -78,6 +79,17 @@ const std::vector<Action>& actions() {
         {"record a finding", "nca",
          [](Store& s, const Scene& x) { return s.record(x.open, {token("one", Side::left, "1")}); }},
         {"count red signs", "nca", [](Store& s, const Scene& x) { return s.setOpenRedSigns(x.open, 1); }},
+        {"count what got worse", "nca", [](Store& s, const Scene& x) { return s.setWorse(x.open, 1); }},
+        {"read a patient's events", "ncra",
+         [](Store& s, const Scene& x) { return outcomeOf(s.eventsOf(x.patient.id)); }},
+        {"write an event", "nca",
+         [](Store& s, const Scene& x) {
+             return outcomeOf(s.writeEvent({{}, x.patient.id, "2026-03-02", "injection", "", false, "", ""}));
+         }},
+        {"take an event off the list", "nca",
+         [](Store& s, const Scene& x) { return s.removeEvent(x.event); }},
+        {"see who in the clinic needs an eye", "cra",
+         [](Store& s, const Scene&) { return outcomeOf(s.practice("2026-03-04", 10)); }},
         {"write a note", "nca", [](Store& s, const Scene& x) { return s.addNote(x.open, "late"); }},
         {"replay unsaved changes", "nca",
          [](Store& s, const Scene& x) { return outcomeOf(s.replayUnsaved(x.unsaved)); }},
@@ -133,6 +145,8 @@ protected:
         scene.open = need(store->addVisit(scene.patient.id, "2026-03-04")).id;
         scene.signedOff = need(store->addVisit(scene.patient.id, "2026-03-01")).id;
         need(store->sign(scene.signedOff, "knowledge-7"));
+        scene.event =
+            need(store->writeEvent({{}, scene.patient.id, "2026-03-01", "surgery", "", false, "", ""})).id;
         scene.unsaved = folder.path() / "unsaved";
         need(store->saveUnsaved(scene.unsaved, {{scene.open, NoteAdded{"kept aside"}}}));
         store.reset();

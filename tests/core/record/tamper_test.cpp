@@ -32,6 +32,12 @@ protected:
         fill(patient.id, "2026-03-04");
         need(store->addVisit(duplicate.id, "2026-01-10"));
         need(store->mergePatients(duplicate.id, patient.id));
+        PatientEvent injected{{}, patient.id, "2025-12-01", "injection", "L5 left", false, "", ""};
+        injected = need(store->writeEvent(injected));
+        injected.text = "L5 right";
+        need(store->writeEvent(injected));
+        need(store->writeEvent({{}, patient.id, "2026-02-01", "follow_up", "", true, "", ""}));
+        need(store->setWorse(need(store->visitsOf(patient.id)).back().id, 2));
         need(store->setSetting("idle_minutes", "7"));
         store.reset(); // closing empties the log into the file
     }
@@ -59,7 +65,7 @@ protected:
         tool->script(
             "pragma foreign_keys = off; pragma ignore_check_constraints = on; pragma synchronous = off;"
             "drop trigger visit_event_is_append_only; drop trigger audit_is_append_only;"
-            "drop trigger audit_is_kept");
+            "drop trigger audit_is_kept; drop trigger patient_event_is_append_only");
         return *tool;
     }
 
@@ -256,10 +262,12 @@ TEST_F(Tampering, WithAnyOtherRowIsFound) {
     const std::vector<std::pair<std::string, std::vector<std::string>>> tables{
         {"visit",
          {"id", "patient", "date", "started_at", "changed_at", "state", "age", "author", "open_red_signs",
-          "events", "head", "mac"}},
+          "worse", "events", "head", "mac"}},
         {"finding", {"visit", "item", "side", "event"}},
         {"patient", {"id", "person", "sealed"}}, // revision: only what was last looked at
         {"patient_version", {"patient", "sealed"}},
+        {"patient_event",
+         {"id", "revision", "patient", "date", "awaited", "removed", "author", "at", "sealed"}},
         {"staff",
          {"id", "name", "role", "active", "salt", "wrapped",
           "mac"}}, // failures, failed_at: counted without a key
@@ -315,6 +323,8 @@ TEST_F(Tampering, ByPuttingBackAnOlderStateOfARowIsFound) {
         {"all of the audit", "delete from audit; delete from audit_head"},
         {"the joining of a duplicate", "update patient set person = id"},
         {"the settings", "delete from setting"},
+        {"what an event said before", "delete from patient_event where revision > 1"},
+        {"the events of a patient", "delete from patient_event"},
     };
     for (const auto& [what, script] : attacks) {
         sqlite::Database& db = fresh();
