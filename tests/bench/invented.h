@@ -14,8 +14,9 @@ namespace rhizograph::bench {
 struct Size {
     int patients = 1000;
     int visits = 10'000;
-    int findings = 12; ///< events a visit
+    int findings = 40; ///< events a visit, at most mostFindings
 };
+constexpr int mostFindings = 72;
 
 constexpr const char* passphrase = "correct horse";
 constexpr const char* administrator = "Ada Thornfield";

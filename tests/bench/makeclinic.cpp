@@ -12,10 +12,10 @@ int main(int argc, char* argv[]) {
         return 2;
     }
     const rhizograph::bench::Size size{std::atoi(argv[2]), std::atoi(argv[3]),
-                                       argc == 5 ? std::atoi(argv[4]) : 12};
+                                       argc == 5 ? std::atoi(argv[4]) : 40};
     if (size.patients < 2 || size.visits < rhizograph::bench::longHistory || size.findings < 1 ||
-        size.findings > 12) {
-        std::fputs("makeclinic: at least 2 patients and 40 visits, 1 to 12 findings a visit\n", stderr);
+        size.findings > rhizograph::bench::mostFindings) {
+        std::fputs("makeclinic: at least 2 patients and 40 visits, 1 to 72 findings a visit\n", stderr);
         return 2;
     }
     const auto start = std::chrono::steady_clock::now();

@@ -6,6 +6,7 @@
 #include <array>
 #include <fcntl.h>
 #include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
 #include <pty.h>
 #include <sys/stat.h>
 #include <sys/wait.h>
@@ -21,7 +22,9 @@ class RhizoOnAClinic : public Clinic {
 protected:
     RhizoOnAClinic() {
         visit = someVisit().id;
-        need(store->record(visit, {token("one", Side::left, "2")}));
+        need(store->record(visit,
+                           {token("one", Side::left, "2"),
+                            {{ItemId{"two"}, Side::right}, Finding{Value::notTestable("pain"), false, ""}}}));
         need(store->sign(visit, "knowledge-7"));
         store.reset();
         secret = write("secret", std::string{passphrase} + "\nthis line is not part of it\n");
@@ -62,7 +65,7 @@ TEST_F(RhizoOnAClinic, BacksUpAndRestoresAndVerifies) {
     EXPECT_THAT(restored.out, HasSubstr("Clinic of the Nine Bridges"));
     const ProcessResult verified = rhizoAsAda({"verify", "--database", to.string()});
     EXPECT_EQ(verified.code, 0) << verified.err;
-    EXPECT_THAT(verified.out, HasSubstr("Sound: 1 visits, 2 events"));
+    EXPECT_THAT(verified.out, HasSubstr("Sound: 1 visits, 3 events"));
     const ProcessResult over = rhizoAsAda({"restore", backup.string(), "--database", to.string()});
     EXPECT_EQ(over.code, 0) << over.err;
     EXPECT_THAT(over.out, HasSubstr("is kept as"));
@@ -117,6 +120,61 @@ TEST_F(RhizoOnAClinic, ListsAddsAndClosesUsers) {
     EXPECT_FALSE(opened->signIn(nell.id, "a nurse's own words"));
     EXPECT_EQ(rhizoAsAda({"users", "--database", file.string(), "--close", "Ada Thornfield"}).code, 2)
         << "the last administrator stays";
+}
+
+TEST_F(RhizoOnAClinic, HandsOutEverythingOfOnePersonAndNotesIt) {
+    store = signedIn("Ada Thornfield");
+    need(store->addAddendum(visit, "phoned: better"));
+    need(store->writeEvent({{},
+                            need(store->searchPatients("Q-1077")).at(0).id,
+                            "2026-03-20",
+                            "follow_up",
+                            "after the injection",
+                            true,
+                            "",
+                            ""}));
+    somebody("Another Person", "Q-10770");
+    store.reset();
+    const fs::path out = folder.path() / "person.json";
+    const ProcessResult given =
+        rhizoAsAda({"person", "--database", file.string(), "--patient", "Q-1077", "--output", out.string()});
+    ASSERT_EQ(given.code, 0) << given.err;
+    struct stat info {};
+    ASSERT_EQ(::stat(out.c_str(), &info), 0);
+    EXPECT_EQ(info.st_mode & 0777U, 0600U);
+    const auto json = nlohmann::json::parse(contentOf(out));
+    EXPECT_EQ(json.at("identity").at("name"), "Quillon Fernwhistle");
+    EXPECT_EQ(json.at("identity").at("contact"), "Harbor Lane 9");
+    ASSERT_EQ(json.at("visits").size(), 1U);
+    const auto& one = json.at("visits")[0];
+    ASSERT_EQ(one.at("events").size(), 2U);
+    EXPECT_EQ(one.at("events")[0].at("value"), "2");
+    EXPECT_EQ(one.at("events")[0].at("by"), "Ada Thornfield");
+    EXPECT_EQ(one.at("events")[1].at("value"), "not_testable");
+    EXPECT_EQ(one.at("events")[1].at("because"), "pain");
+    EXPECT_EQ(one.at("signature").at("knowledge_version"), "knowledge-7");
+    EXPECT_EQ(one.at("addenda")[0].at("text"), "phoned: better");
+    ASSERT_EQ(json.at("events").size(), 1U);
+    EXPECT_EQ(json.at("events")[0].at("text"), "after the injection");
+    EXPECT_EQ(json.at("events")[0].at("date"), "2026-03-20");
+    EXPECT_EQ(contentOf(out).find("Another Person"), std::string::npos);
+    store = signedIn("Ada Thornfield");
+    bool noted = false;
+    for (const AuditEntry& entry : need(store->audit(10)))
+        noted = noted || (entry.action == AuditAction::exported && entry.subject == json.at("id"));
+    EXPECT_TRUE(noted);
+}
+
+TEST_F(RhizoOnAClinic, HandsOutNobodyWhenTheNumberIsNotOnePersons) {
+    EXPECT_THAT(rhizoAsAda({"person", "--database", file.string(), "--patient", "Q-10"}).err,
+                HasSubstr("no patient with the record number"));
+    store = signedIn("Ada Thornfield");
+    somebody("Another Person", "Q-1077");
+    store.reset();
+    const ProcessResult two = rhizoAsAda({"person", "--database", file.string(), "--patient", "Q-1077"});
+    EXPECT_EQ(two.code, 2);
+    EXPECT_EQ(two.out, "");
+    EXPECT_THAT(two.err, HasSubstr("2 patients have"));
 }
 
 TEST_F(RhizoOnAClinic, RefusesWithAReasonAndExitCodeTwo) {
@@ -176,6 +234,7 @@ TEST_F(RhizoOnAClinic, RefusesWithAReasonAndExitCodeTwo) {
         EXPECT_EQ(refused.out, "");
         EXPECT_THAT(refused.err, HasSubstr(reason));
         EXPECT_THAT(refused.err, Not(HasSubstr(passphrase)));
+        EXPECT_THAT(refused.err, Not(HasSubstr("Fernwhistle")));
     }
     EXPECT_FALSE(fs::exists(to));
 }
