@@ -35,6 +35,8 @@ Reply runUsers(const Arguments& arguments);
 Reply runCheck(const Arguments& arguments);
 Reply runSummary(const Arguments& arguments);
 Reply runCompare(const Arguments& arguments);
+Reply runExport(const Arguments& arguments);
+Reply runImport(const Arguments& arguments);
 Reply runDemo(const Arguments& arguments);
 Reply runCatalogue(const Arguments& arguments);
 

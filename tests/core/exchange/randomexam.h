@@ -14,8 +14,9 @@ namespace rhizograph::testing {
 /// answers normal, some not testable, some with remarks. The same seed gives the same exams.
 class RandomExams {
 public:
-    RandomExams(const Catalogue& catalogue, unsigned seed, bool remarks = false)
-        : catalogue_(catalogue), random_(seed), remarks_(remarks) {}
+    /// `fullest`: share of the questions that are answered at most.
+    RandomExams(const Catalogue& catalogue, unsigned seed, bool remarks = false, double fullest = 0.95)
+        : catalogue_(catalogue), random_(seed), remarks_(remarks), fullest_(fullest) {}
 
     Exam next() {
         Exam exam;
@@ -23,7 +24,7 @@ public:
         if (chance(0.8)) exam.subject.sex = std::array{"female", "male", "other"}[random_() % 3];
         if (chance(0.9))
             exam.date = "2026-0" + std::to_string(1 + random_() % 9) + "-1" + std::to_string(random_() % 10);
-        const double fullness = std::uniform_real_distribution<>{0.02, 0.95}(random_);
+        const double fullness = std::uniform_real_distribution<>{0.02, fullest_}(random_);
         const double normal = std::uniform_real_distribution<>{0.1, 0.95}(random_);
         for (const Item& item : catalogue_.items()) {
             if (!item.sided)
@@ -68,6 +69,7 @@ private:
     const Catalogue& catalogue_;
     std::mt19937 random_;
     bool remarks_;
+    double fullest_;
 };
 
 } // namespace rhizograph::testing
