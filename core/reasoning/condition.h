@@ -5,6 +5,7 @@
 #include "exam/exam.h"
 #include "reasoning/assessment.h"
 
+#include <array>
 #include <map>
 #include <memory>
 #include <optional>
@@ -73,15 +74,23 @@ public:
     static Condition parse(const JsonNode& node, const Vocabulary& vocabulary);
 
     [[nodiscard]] Answer evaluate(const Circumstances& circumstances) const;
+    /// The truth alone, several times as fast.
+    [[nodiscard]] Truth truth(const Circumstances& circumstances) const {
+        return judge(circumstances, nullptr);
+    }
 
 private:
+    /// Where the findings that decide are added, sorted, each once; null when nobody asks for them. Nothing
+    /// is added while the truth is unknown.
+    using Because = std::vector<FindingKey>*;
+
     enum class Which { given, same, other };
     /// A finding to look at: a fixed side, or one relative to the side the rule runs for.
     struct Place {
-        ItemId item;
-        Which which = Which::given;
-        Side side = Side::none;
-        [[nodiscard]] FindingKey key(Side same) const;
+        Place() = default;
+        explicit Place(const ItemId& item, Which which = Which::given, Side side = Side::none);
+        [[nodiscard]] const FindingKey& key(Side same) const;
+        std::array<FindingKey, 3> keys; ///< when "same" is left, right, none
     };
     struct FindingTest {
         Place place;
@@ -135,23 +144,23 @@ private:
                               SiteTest, RedSignTest, ScreenTest>;
     friend class ConditionParser;
 
-    [[nodiscard]] static Answer of(std::monostate, const Circumstances&) {
-        return {};
-    } ///< refused on load: unknown
-    [[nodiscard]] static Answer of(const Count& count, const Circumstances& at);
-    [[nodiscard]] static Answer of(const Not& negation, const Circumstances& at);
-    [[nodiscard]] static Answer of(const Unless& unless, const Circumstances& at);
-    [[nodiscard]] static Answer of(const Sides& sides, const Circumstances& at);
-    [[nodiscard]] static Answer of(const FindingTest& test, const Circumstances& at);
-    [[nodiscard]] static Answer now(const FindingTest& test, const FindingKey& key, const Value& value,
-                                    Side same, const Exam& exam);
+    [[nodiscard]] Truth judge(const Circumstances& at, Because because) const;
+    /// Refused on load: unknown.
+    [[nodiscard]] static Truth of(std::monostate, const Circumstances&, Because) { return Truth::unknown; }
+    [[nodiscard]] static Truth of(const Count& count, const Circumstances& at, Because because);
+    [[nodiscard]] static Truth of(const Not& negation, const Circumstances& at, Because because);
+    [[nodiscard]] static Truth of(const Unless& unless, const Circumstances& at, Because because);
+    [[nodiscard]] static Truth of(const Sides& sides, const Circumstances& at, Because because);
+    [[nodiscard]] static Truth of(const FindingTest& test, const Circumstances& at, Because because);
+    [[nodiscard]] static Truth now(const FindingTest& test, const Value& value, const Circumstances& at,
+                                   Because because);
     [[nodiscard]] static Truth before(const FindingTest& test, const FindingKey& key, const Value& value,
                                       const Exam* previous);
-    [[nodiscard]] static Answer of(const AgeTest& test, const Circumstances& at);
-    [[nodiscard]] static Answer of(const SexTest& test, const Circumstances& at);
-    [[nodiscard]] static Answer of(const SiteTest& test, const Circumstances& at);
-    [[nodiscard]] static Answer of(const RedSignTest& test, const Circumstances& at);
-    [[nodiscard]] static Answer of(const ScreenTest& test, const Circumstances& at);
+    [[nodiscard]] static Truth of(const AgeTest& test, const Circumstances& at, Because because);
+    [[nodiscard]] static Truth of(const SexTest& test, const Circumstances& at, Because because);
+    [[nodiscard]] static Truth of(const SiteTest& test, const Circumstances& at, Because because);
+    [[nodiscard]] static Truth of(const RedSignTest& test, const Circumstances& at, Because because);
+    [[nodiscard]] static Truth of(const ScreenTest& test, const Circumstances& at, Because because);
 
     Form form_;
 };

@@ -144,7 +144,7 @@ private:
 
     Condition onItem(const Item& item) const {
         Condition::FindingTest test;
-        test.place.item = item.id;
+        test.place = Condition::Place{item.id};
         readTest(item, test);
         if (!item.sided) {
             if (node_.has("side")) node_.at("side").fail("\"" + item.id.text() + "\" has no sides");
@@ -152,22 +152,28 @@ private:
         }
         if (!node_.has("side")) {
             if (test.recorded) node_.fail("\"recorded\" needs a side for \"" + item.id.text() + "\"");
-            return onBothSides(test, 1);
+            return onBothSides(item, test, 1);
         }
         const JsonNode side = node_.at("side");
-        if (side.string() == "both") return onBothSides(test, 2);
-        readSide(side, test.place.which, test.place.side);
+        if (side.string() == "both") return onBothSides(item, test, 2);
+        test.place = readSide(side, item);
         return make(std::move(test));
     }
-    static Condition onBothSides(const Condition::FindingTest& test, std::size_t needed) {
+    static Condition onBothSides(const Item& item, const Condition::FindingTest& test, std::size_t needed) {
         Condition::Count count;
         count.needed = needed;
         for (const Side side : {Side::left, Side::right}) {
             Condition::FindingTest one = test;
-            one.place.side = side;
+            one.place = Condition::Place{item.id, Which::given, side};
             count.parts.push_back(make(std::move(one)));
         }
         return make(std::move(count));
+    }
+    Condition::Place readSide(const JsonNode& node, const Item& item) const {
+        Which which = Which::given;
+        Side side = Side::none;
+        readSide(node, which, side);
+        return Condition::Place{item.id, which, side};
     }
     /// left, right, or one relative to the side the rule runs for.
     void readSide(const JsonNode& node, Which& which, Side& side) const {
@@ -244,14 +250,11 @@ private:
     }
     void readMinus(const JsonNode& node, const Item& item, Condition::FindingTest& test) const {
         node.onlyKeys({"item", "side"});
-        Condition::Place place;
         const std::vector<const Item*> others = named(node.at("item"));
         if (others.size() != 1) return;
         const Item& other = *others.front();
-        place.item = other.id;
         if (!item.scale.numeric() || !other.scale.numeric()) node.fail("only numbers can be subtracted");
-        if (other.sided) readSide(node.at("side"), place.which, place.side);
-        test.minus = place;
+        test.minus = other.sided ? readSide(node.at("side"), other) : Condition::Place{other.id};
     }
 
     // --- the person and the assessment

@@ -4,32 +4,44 @@
 
 namespace rhizograph {
 
-std::vector<double> Factor::probabilities(const std::vector<std::vector<double>>& features,
-                                          std::span<const int> values, const Setting& setting) const {
+std::vector<double> Factor::probabilities(const FeatureTable& table, std::span<const int> values,
+                                          const Setting& setting) const {
     std::vector<double> out;
-    out.reserve(features.size());
-    for (const auto& each : features)
-        out.push_back(probability(each, values, setting));
+    out.reserve(table.size());
+    for (std::size_t c = 0; c < table.size(); ++c)
+        out.push_back(probability(table.row(c), values, setting));
     return out;
 }
 
-std::vector<std::vector<double>> Factor::slotProbabilities(const std::vector<std::vector<double>>& features,
-                                                           std::span<const int> values, std::size_t slot,
-                                                           const Setting& setting) const {
-    std::vector<int> changed(values.begin(), values.end());
+std::vector<std::vector<double>> Factor::probabilitiesOf(const FeatureTable& table, const Readings& readings,
+                                                         const Setting& setting) const {
     std::vector<std::vector<double>> out;
-    for (std::size_t v = 0; v < slots_[slot].values; ++v) {
-        changed[slot] = static_cast<int>(v);
-        out.push_back(probabilities(features, changed, setting));
+    out.reserve(readings.size());
+    for (const std::vector<int>& values : readings)
+        out.push_back(probabilities(table, values, setting));
+    return out;
+}
+
+std::vector<std::vector<double>> Factor::withoutEach(const FeatureTable& table, std::span<const int> values,
+                                                     const Setting& setting) const {
+    std::vector<int> fewer(values.begin(), values.end());
+    std::vector<std::vector<double>> out(values.size());
+    for (std::size_t slot = 0; slot < values.size(); ++slot) {
+        if (values[slot] == kUnread) continue;
+        fewer[slot] = kUnread;
+        out[slot] = probabilities(table, fewer, setting);
+        fewer[slot] = values[slot];
     }
     return out;
 }
 
-double Distinct::index(double first, double second) {
-    const std::array<double, 2> value{first, second};
-    const auto [found, added] = seen_.try_emplace(value, values_.size());
-    if (added) values_.push_back(value);
-    return static_cast<double>(found->second);
+std::vector<std::vector<double>> Factor::slotProbabilities(const FeatureTable& table,
+                                                           std::span<const int> values, std::size_t slot,
+                                                           const Setting& setting) const {
+    Readings readings(slots_[slot].values, {values.begin(), values.end()});
+    for (std::size_t v = 0; v < readings.size(); ++v)
+        readings[v][slot] = static_cast<int>(v);
+    return probabilitiesOf(table, readings, setting);
 }
 
 int readSlot(const Exam& exam, const FindingKey& key, const Scale& scale, const std::vector<double>& bins) {

@@ -1,12 +1,12 @@
 #pragma once
 
 #include "exam/exam.h"
+#include "reasoning/featuretable.h"
 #include "reasoning/grid.h"
 
 #include <memory>
 #include <optional>
 #include <span>
-#include <unordered_map>
 #include <vector>
 
 namespace rhizograph {
@@ -24,9 +24,10 @@ struct Slot {
     std::size_t values = 0;
 };
 
-/// The hidden levels a factor depends on besides the block.
+/// The hidden levels a factor depends on besides the block, and whether it asks for the setting.
 struct Depends {
     bool motor = false, sensory = false, irritable = false;
+    bool setting = false;
 };
 
 constexpr int kUnread = -1;
@@ -54,14 +55,21 @@ public:
     /// P(values | features), mixed with noise; slots that are kUnread are summed out.
     [[nodiscard]] virtual double probability(std::span<const double> features, std::span<const int> values,
                                              const Setting& setting) const = 0;
-    /// The same for many feature vectors at once; factors that can share work between them override it.
-    [[nodiscard]] virtual std::vector<double> probabilities(const std::vector<std::vector<double>>& features,
-                                                            std::span<const int> values,
-                                                            const Setting& setting) const;
-    /// Those of every value that one slot can take, the others as they are.
+    /// The same for every row of a table; factors that can share work between rows override it.
+    [[nodiscard]] virtual std::vector<double>
+    probabilities(const FeatureTable& table, std::span<const int> values, const Setting& setting) const;
+    /// The same for several readings, by reading and row.
+    using Readings = std::vector<std::vector<int>>;
     [[nodiscard]] virtual std::vector<std::vector<double>>
-    slotProbabilities(const std::vector<std::vector<double>>& features, std::span<const int> values,
-                      std::size_t slot, const Setting& setting) const;
+    probabilitiesOf(const FeatureTable& table, const Readings& readings, const Setting& setting) const;
+    /// By slot the probabilities if that slot were unread; empty for a slot that is.
+    [[nodiscard]] virtual std::vector<std::vector<double>>
+    withoutEach(const FeatureTable& table, std::span<const int> values, const Setting& setting) const;
+    /// By value that one slot can take, the others as they are.
+    [[nodiscard]] virtual std::vector<std::vector<double>> slotProbabilities(const FeatureTable& table,
+                                                                             std::span<const int> values,
+                                                                             std::size_t slot,
+                                                                             const Setting& setting) const;
 
 private:
     std::vector<Slot> slots_;
@@ -74,22 +82,6 @@ using Factors = std::vector<std::unique_ptr<Factor>>;
 /// a value without judgement ("long-standing") among them.
 [[nodiscard]] int readSlot(const Exam& exam, const FindingKey& key, const Scale& scale,
                            const std::vector<double>& bins);
-/// The distinct values (pairs at most) a feature takes, numbered in the order they appear.
-class Distinct {
-public:
-    double index(double first, double second = 0);
-    [[nodiscard]] const std::vector<std::array<double, 2>>& values() const { return values_; }
-
-private:
-    struct Hash {
-        std::size_t operator()(const std::array<double, 2>& value) const {
-            return std::hash<double>{}(value[0]) * 1099511628211ULL ^ std::hash<double>{}(value[1]);
-        }
-    };
-    std::unordered_map<std::array<double, 2>, std::size_t, Hash> seen_;
-    std::vector<std::array<double, 2>> values_;
-};
-
 /// (1 - eps) model + eps spread evenly over the joint values.
 [[nodiscard]] double mixed(double model, double epsilon, double jointValues);
 

@@ -19,8 +19,9 @@ public:
     };
 
     ReflexFactor(const Model& model, const Grid& grid, std::vector<Arc> arcs)
-        : Factor(slotsOf(arcs), {.motor = true, .sensory = true}), model_(model), grid_(grid),
-          arcs_(std::move(arcs)), sides_(arcs_.size()), pairs_(arcs_.size()) {
+        : Factor(slotsOf(arcs), {.motor = true, .sensory = true, .setting = true}), model_(model),
+          grid_(grid), arcs_(std::move(arcs)), sides_(arcs_.size(), FeatureTable{2}),
+          pairs_(arcs_.size(), FeatureTable{2}) {
         for (std::size_t i = 0; i < arcs_.front().item->scale.values.size(); ++i)
             grades_.push_back(static_cast<double>(i));
     }
@@ -36,23 +37,23 @@ public:
         for (std::size_t arc = 0; arc < arcs_.size(); ++arc) {
             std::array<double, 2> state{};
             for (std::size_t side = 0; side < 2; ++side)
-                state[side] = sides_[arc].index(
+                state[side] = sides_[arc].number(std::array{
                     grid_.reflexLoss(h.block, side, arcs_[arc].target, h.motor, h.sensory),
                     model_.reflex.umnGain * arcs_[arc].umnWeight * block.variant->umn * block.scale[side] *
-                        (0.5 + 0.5 * m) * (1 - block.variant->areflexia) * block.variant->umnReflex);
-            out.push_back(pairs_[arc].index(state[0], state[1]));
+                        (0.5 + 0.5 * m) * (1 - block.variant->areflexia) * block.variant->umnReflex});
+            out.push_back(pairs_[arc].number(state));
         }
     }
 
     void finish() override {
         const std::size_t count = grades_.size();
         const double epsilon = model_.epsilon.at("reflex");
-        for (const Distinct& states : sides_) {
-            std::vector<double>& chances = readings_.emplace_back(states.values().size() * count * count);
-            for (std::size_t state = 0; state < states.values().size(); ++state)
+        for (const FeatureTable& states : sides_) {
+            std::vector<double>& chances = readings_.emplace_back(states.size() * count * count);
+            for (std::size_t state = 0; state < states.size(); ++state)
                 for (std::size_t b = 0; b < count; ++b) {
                     const std::vector<double> masses =
-                        readings(grades_[b], states.values()[state][0], states.values()[state][1]);
+                        readings(grades_[b], states.row(state)[0], states.row(state)[1]);
                     for (std::size_t value = 0; value < count; ++value)
                         chances[(state * count + value) * count + b] =
                             mixed(masses[value], epsilon, static_cast<double>(count));
@@ -62,39 +63,134 @@ public:
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
                                      const Setting& setting) const override {
-        return probabilities({std::vector<double>(features.begin(), features.end())}, values, setting)
-            .front();
-    }
-
-    [[nodiscard]] std::vector<double> probabilities(const std::vector<std::vector<double>>& features,
-                                                    std::span<const int> values,
-                                                    const Setting& setting) const override {
-        std::vector<std::array<double, 3>> byLevel(features.size(), {1, 1, 1});
+        Levels product{1, 1, 1};
         for (std::size_t arc = 0; arc < arcs_.size(); ++arc) {
             if (values[arc * 2] == kUnread && values[arc * 2 + 1] == kUnread) continue;
-            const auto base = baselines(arc, setting);
-            std::vector<std::optional<std::array<double, 3>>> byPair(pairs_[arc].values().size());
-            for (std::size_t c = 0; c < features.size(); ++c) {
-                auto& known = byPair[static_cast<std::size_t>(features[c][arc])];
-                if (!known)
-                    known = read(arc, pairs_[arc].values()[static_cast<std::size_t>(features[c][arc])],
-                                 values, base);
-                for (std::size_t level = 0; level < 3; ++level)
-                    byLevel[c][level] *= (*known)[level];
-            }
+            const auto pair = static_cast<std::size_t>(features[arc]);
+            const Levels p = read(arc, pairs_[arc].row(pair), values, baselines(arc, setting));
+            for (std::size_t level = 0; level < p.size(); ++level)
+                product[level] *= p[level];
         }
-        std::vector<double> out;
-        out.reserve(features.size());
-        for (const auto& levels : byLevel) {
-            double sum = 0;
-            for (std::size_t level = 0; level < 3; ++level)
-                sum += model_.reflex.levels[level] * levels[level];
-            out.push_back(sum);
+        return overLevels(product);
+    }
+
+    [[nodiscard]] std::vector<double> probabilities(const FeatureTable& table, std::span<const int> values,
+                                                    const Setting& setting) const override {
+        return overLevels(products(table, byPairs(values, setting)));
+    }
+
+    [[nodiscard]] std::vector<std::vector<double>> withoutEach(const FeatureTable& table,
+                                                               std::span<const int> values,
+                                                               const Setting& setting) const override {
+        const auto read = byPairs(values, setting);
+        const std::vector<Levels> all = products(table, read);
+        std::vector<std::vector<double>> out(values.size());
+        std::vector<int> fewer(values.begin(), values.end());
+        for (std::size_t slot = 0; slot < values.size(); ++slot) {
+            if (values[slot] == kUnread) continue;
+            fewer[slot] = kUnread;
+            out[slot] = overLevels(exchanged(all, table, slot / 2, read, fewer, setting));
+            fewer[slot] = values[slot];
+        }
+        return out;
+    }
+
+    [[nodiscard]] std::vector<std::vector<double>> slotProbabilities(const FeatureTable& table,
+                                                                     std::span<const int> values,
+                                                                     std::size_t slot,
+                                                                     const Setting& setting) const override {
+        const auto read = byPairs(values, setting);
+        const std::vector<Levels> all = products(table, read);
+        std::vector<int> changed(values.begin(), values.end());
+        std::vector<std::vector<double>> out;
+        for (std::size_t v = 0; v < grades_.size(); ++v) {
+            changed[slot] = static_cast<int>(v);
+            out.push_back(overLevels(exchanged(all, table, slot / 2, read, changed, setting)));
         }
         return out;
     }
 
 private:
+    /// P of something in quiet, usual and lively people.
+    using Levels = std::array<double, 3>;
+    /// P of an arc's readings by pair of states; empty when neither side is read.
+    using ByPair = std::vector<Levels>;
+
+    [[nodiscard]] ByPair byPair(std::size_t arc, std::span<const int> values, const Setting& setting) const {
+        const bool left = values[arc * 2] != kUnread;
+        const bool right = values[arc * 2 + 1] != kUnread;
+        ByPair out;
+        if (!left && !right) return out;
+        const auto base = baselines(arc, setting);
+        out.reserve(pairs_[arc].size());
+        if (left && right) {
+            for (std::size_t pair = 0; pair < pairs_[arc].size(); ++pair)
+                out.push_back(read(arc, pairs_[arc].row(pair), values, base));
+            return out;
+        }
+        std::vector<Levels> byState; // one side is enough, and has fewer states than pairs of sides have
+        for (std::size_t state = 0; state < sides_[arc].size(); ++state) {
+            const std::array both{static_cast<double>(state), static_cast<double>(state)};
+            byState.push_back(read(arc, both, values, base));
+        }
+        for (std::size_t pair = 0; pair < pairs_[arc].size(); ++pair)
+            out.push_back(byState[static_cast<std::size_t>(pairs_[arc].row(pair)[left ? 0 : 1])]);
+        return out;
+    }
+
+    [[nodiscard]] std::vector<ByPair> byPairs(std::span<const int> values, const Setting& setting) const {
+        std::vector<ByPair> out;
+        for (std::size_t arc = 0; arc < arcs_.size(); ++arc)
+            out.push_back(byPair(arc, values, setting));
+        return out;
+    }
+
+    /// P of the readings of all arcs, by row of the table.
+    [[nodiscard]] std::vector<Levels> products(const FeatureTable& table,
+                                               const std::vector<ByPair>& read) const {
+        std::vector<Levels> out(table.size(), Levels{1, 1, 1});
+        for (std::size_t arc = 0; arc < arcs_.size(); ++arc)
+            if (!read[arc].empty()) multiply(out, table, arc, read[arc]);
+        return out;
+    }
+
+    static void multiply(std::vector<Levels>& out, const FeatureTable& table, std::size_t arc,
+                         const ByPair& byPair) {
+        for (std::size_t c = 0; c < out.size(); ++c) {
+            const Levels& p = byPair[static_cast<std::size_t>(table.row(c)[arc])];
+            for (std::size_t level = 0; level < p.size(); ++level)
+                out[c][level] *= p[level];
+        }
+    }
+
+    /// The same if one arc had been read otherwise. No reading is impossible, so what was read can be
+    /// divided out.
+    [[nodiscard]] std::vector<Levels> exchanged(std::vector<Levels> all, const FeatureTable& table,
+                                                std::size_t arc, const std::vector<ByPair>& read,
+                                                std::span<const int> values, const Setting& setting) const {
+        ByPair ratio = byPair(arc, values, setting);
+        if (ratio.empty()) ratio.assign(pairs_[arc].size(), Levels{1, 1, 1});
+        if (!read[arc].empty())
+            for (std::size_t pair = 0; pair < ratio.size(); ++pair)
+                for (std::size_t level = 0; level < ratio[pair].size(); ++level)
+                    ratio[pair][level] /= read[arc][pair][level];
+        multiply(all, table, arc, ratio);
+        return all;
+    }
+
+    [[nodiscard]] std::vector<double> overLevels(const std::vector<Levels>& byRow) const {
+        std::vector<double> out;
+        out.reserve(byRow.size());
+        for (const Levels& p : byRow)
+            out.push_back(overLevels(p));
+        return out;
+    }
+
+    [[nodiscard]] double overLevels(const Levels& p) const {
+        const Levels& share = model_.reflex.levels;
+        return share[0] * p[0] + share[1] * p[1] + share[2] * p[2];
+    }
+
     static std::vector<Slot> slotsOf(const std::vector<Arc>& arcs) {
         std::vector<Slot> slots;
         for (const Arc& arc : arcs)
@@ -124,16 +220,15 @@ private:
     }
 
     /// P(the arc's readings) for quiet, usual and lively people.
-    [[nodiscard]] std::array<double, 3> read(std::size_t arc, const std::array<double, 2>& pair,
-                                             std::span<const int> values,
-                                             const std::array<Row, 3>& base) const {
+    [[nodiscard]] Levels read(std::size_t arc, std::span<const double> pair, std::span<const int> values,
+                              const std::array<Row, 3>& base) const {
         std::array<const double*, 2> chance{nullptr, nullptr}; // by baseline; null for a side not read
         for (std::size_t side = 0; side < 2; ++side)
             if (const int value = values[arc * 2 + side]; value != kUnread)
                 chance[side] = &readings_[arc][(static_cast<std::size_t>(pair[side]) * grades_.size() +
                                                 static_cast<std::size_t>(value)) *
                                                grades_.size()];
-        std::array<double, 3> sums{0, 0, 0};
+        Levels sums{0, 0, 0};
         for (std::size_t b = 0; b < grades_.size(); ++b) {
             const double p =
                 (chance[0] == nullptr ? 1 : chance[0][b]) * (chance[1] == nullptr ? 1 : chance[1][b]);
@@ -155,8 +250,8 @@ private:
     const Model& model_;
     const Grid& grid_;
     std::vector<Arc> arcs_;
-    std::vector<Distinct> sides_;               ///< by arc
-    std::vector<Distinct> pairs_;               ///< by arc
+    std::vector<FeatureTable> sides_;           ///< by arc
+    std::vector<FeatureTable> pairs_;           ///< by arc
     std::vector<std::vector<double>> readings_; ///< by arc: P(value | side state, baseline), baseline fastest
     std::vector<double> grades_;
 };

@@ -28,29 +28,46 @@ public:
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
                                      const Setting&) const override {
-        const double affected = region_.affected(features[0]);
-        const double sensitised = affected * region_.sensitisedShare;
-        const double along = std::clamp(
-            (features[0] - region_.completeFrom) / (region_.completeTo - region_.completeFrom), 0.0, 1.0);
-        const double share = region_.completeAtFrom + (region_.completeAtTo - region_.completeAtFrom) * along;
-        const double complete = (affected - sensitised) * share;
-        const std::array<double, 4> state{1 - affected, affected - sensitised - complete, complete,
-                                          sensitised};
-        double sum = 0;
-        double joint = 1;
-        for (std::size_t z = 0; z < 4; ++z) {
-            double p = state[z];
-            for (std::size_t slot = 0; slot < values.size(); ++slot)
-                if (values[slot] != kUnread)
-                    p *= region_.readings[slot][z][static_cast<std::size_t>(values[slot])];
-            sum += p;
+        return probability(hidden(features[0]), values);
+    }
+
+    [[nodiscard]] std::vector<std::vector<double>>
+    probabilitiesOf(const FeatureTable& table, const Readings& readings, const Setting&) const override {
+        std::vector<std::vector<double>> out(readings.size(), std::vector<double>(table.size()));
+        for (std::size_t c = 0; c < table.size(); ++c) {
+            const Hidden state = hidden(table.row(c)[0]);
+            for (std::size_t i = 0; i < readings.size(); ++i)
+                out[i][c] = probability(state, readings[i]);
         }
-        for (std::size_t slot = 0; slot < values.size(); ++slot)
-            if (values[slot] != kUnread) joint *= static_cast<double>(slots()[slot].values);
-        return mixed(sum, epsilon_, joint);
+        return out;
     }
 
 private:
+    /// P of the hidden states: unaffected, dulled, absent, oversensitive.
+    using Hidden = std::array<double, 4>;
+
+    [[nodiscard]] Hidden hidden(double loss) const {
+        const double affected = region_.affected(loss);
+        const double sensitised = affected * region_.sensitisedShare;
+        const double along =
+            std::clamp((loss - region_.completeFrom) / (region_.completeTo - region_.completeFrom), 0.0, 1.0);
+        const double share = region_.completeAtFrom + (region_.completeAtTo - region_.completeAtFrom) * along;
+        const double complete = (affected - sensitised) * share;
+        return {1 - affected, affected - sensitised - complete, complete, sensitised};
+    }
+
+    [[nodiscard]] double probability(const Hidden& state, std::span<const int> values) const {
+        Hidden p = state;
+        double joint = 1;
+        for (std::size_t slot = 0; slot < values.size(); ++slot) {
+            if (values[slot] == kUnread) continue;
+            for (std::size_t z = 0; z < p.size(); ++z)
+                p[z] *= region_.readings[slot][z][static_cast<std::size_t>(values[slot])];
+            joint *= static_cast<double>(slots()[slot].values);
+        }
+        return mixed(p[0] + p[1] + p[2] + p[3], epsilon_, joint);
+    }
+
     static std::vector<Slot> slotsOf(const std::vector<const Item*>& items, Side side) {
         std::vector<Slot> slots;
         for (const Item* item : items)
@@ -70,8 +87,9 @@ private:
 class DeepFactor : public Factor {
 public:
     DeepFactor(const Model& model, const Grid& grid, const DeepModel& deep, const Item& item, Side side)
-        : Factor({{{{deep.item, side}}, deep.high.size()}}, {.sensory = true}), model_(model), grid_(grid),
-          deep_(deep), scale_(item.scale), side_(sideIndex(side)), epsilon_(model.epsilon.at("deep")) {}
+        : Factor({{{{deep.item, side}}, deep.high.size()}}, {.sensory = true, .setting = true}),
+          model_(model), grid_(grid), deep_(deep), scale_(item.scale), side_(sideIndex(side)),
+          epsilon_(model.epsilon.at("deep")) {}
 
     [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
         return readSlot(exam, slots()[slot].keys.front(), scale_, {});
@@ -123,7 +141,7 @@ public:
 
     void features(const Hypothesis& h, std::vector<double>& out) override {
         const double severity = model_.sensoryLevels[h.sensory];
-        const double felt = grid_.regionParts(h.block, side_, target_, severity).felt;
+        const double felt = grid_.felt(h.block, side_, target_, severity);
         const double loss = 1 - (1 - grid_.fullRegionLoss(h.block, side_, target_)) * (1 - felt);
         const DrawnModel& drawn = model_.drawn;
         double marked = base_ + (drawn.markMax - base_) * drawn.blur(loss) * drawn.visible;

@@ -17,8 +17,8 @@ public:
     };
 
     StrengthFactor(const Model& model, const Grid& grid, std::vector<Muscle> muscles, Side side)
-        : Factor(slotsOf(muscles, side), {.motor = true}), model_(model), grid_(grid),
-          muscles_(std::move(muscles)), side_(sideIndex(side)), losses_(muscles_.size()) {}
+        : Factor(slotsOf(muscles, side), {.motor = true, .setting = true}), model_(model), grid_(grid),
+          muscles_(std::move(muscles)), side_(sideIndex(side)), losses_(muscles_.size(), FeatureTable{1}) {}
 
     [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
         return readSlot(exam, slots()[slot].keys.front(), muscles_[slot].item->scale, {});
@@ -26,20 +26,21 @@ public:
 
     /// By muscle the number of its loss among the distinct ones.
     void features(const Hypothesis& h, std::vector<double>& out) override {
-        for (std::size_t slot = 0; slot < muscles_.size(); ++slot)
-            out.push_back(
-                losses_[slot].index(grid_.movementLoss(h.block, side_, muscles_[slot].target, h.motor)));
+        for (std::size_t slot = 0; slot < muscles_.size(); ++slot) {
+            const std::array loss{grid_.movementLoss(h.block, side_, muscles_[slot].target, h.motor)};
+            out.push_back(losses_[slot].number(loss));
+        }
     }
 
     void finish() override {
         const std::array<double, 2> epsilon{model_.epsilon.at("strength"),
                                             model_.epsilon.at("strength_give_way")};
         for (std::size_t slot = 0; slot < muscles_.size(); ++slot) {
-            const auto& losses = losses_[slot].values();
+            const FeatureTable& losses = losses_[slot];
             for (auto& kind : grades_)
                 kind.emplace_back(slots()[slot].values, std::vector<Pair>(losses.size()));
             for (std::size_t i = 0; i < losses.size(); ++i) {
-                const std::vector<Pair> clean = massesOf(slot, losses[i][0]);
+                const std::vector<Pair> clean = massesOf(slot, losses.row(i)[0]);
                 for (std::size_t value = 0; value < clean.size(); ++value)
                     for (std::size_t kind = 0; kind < 2; ++kind)
                         grades_[kind][slot][value][i] = noisy(clean[value], value, epsilon[kind]);
@@ -49,32 +50,52 @@ public:
 
     [[nodiscard]] double probability(std::span<const double> features, std::span<const int> values,
                                      const Setting& setting) const override {
-        return probabilities({std::vector<double>(features.begin(), features.end())}, values, setting)
-            .front();
+        FeatureTable one{features.size()};
+        one.number(features);
+        return probabilities(one, values, setting).front();
     }
 
-    [[nodiscard]] std::vector<double> probabilities(const std::vector<std::vector<double>>& features,
-                                                    std::span<const int> values,
+    [[nodiscard]] std::vector<double> probabilities(const FeatureTable& table, std::span<const int> values,
                                                     const Setting& setting) const override {
         std::vector<double> out;
-        out.reserve(features.size());
-        for (const Pair& p : products(features, values, setting))
+        out.reserve(table.size());
+        for (const Pair& p : products(table, values, setting))
             out.push_back(mix(p.free, p.guarded));
         return out;
     }
 
-    [[nodiscard]] std::vector<std::vector<double>>
-    slotProbabilities(const std::vector<std::vector<double>>& features, std::span<const int> values,
-                      std::size_t slot, const Setting& setting) const override {
+    /// Grades are independent in either state of the limb: leaving one out divides by its share.
+    [[nodiscard]] std::vector<std::vector<double>> withoutEach(const FeatureTable& table,
+                                                               std::span<const int> values,
+                                                               const Setting& setting) const override {
+        const std::vector<Pair> all = products(table, values, setting);
+        std::vector<std::vector<double>> out(values.size());
+        for (std::size_t slot = 0; slot < values.size(); ++slot) {
+            if (values[slot] == kUnread) continue;
+            const std::vector<Pair>& byLoss =
+                grades_[setting.unreliable[side_] ? 1 : 0][slot][static_cast<std::size_t>(values[slot])];
+            out[slot].reserve(all.size());
+            for (std::size_t c = 0; c < all.size(); ++c) {
+                const Pair& p = byLoss[static_cast<std::size_t>(table.row(c)[slot])];
+                out[slot].push_back(mix(all[c].free / p.free, all[c].guarded / p.guarded));
+            }
+        }
+        return out;
+    }
+
+    [[nodiscard]] std::vector<std::vector<double>> slotProbabilities(const FeatureTable& table,
+                                                                     std::span<const int> values,
+                                                                     std::size_t slot,
+                                                                     const Setting& setting) const override {
         std::vector<int> others(values.begin(), values.end());
         others[slot] = kUnread;
-        const std::vector<Pair> rest = products(features, others, setting);
+        const std::vector<Pair> rest = products(table, others, setting);
         std::vector<std::vector<double>> out;
         for (const std::vector<Pair>& byLoss : grades_[setting.unreliable[side_] ? 1 : 0][slot]) {
             std::vector<double>& chance = out.emplace_back();
             chance.reserve(rest.size());
             for (std::size_t c = 0; c < rest.size(); ++c) {
-                const Pair& p = byLoss[static_cast<std::size_t>(features[c][slot])];
+                const Pair& p = byLoss[static_cast<std::size_t>(table.row(c)[slot])];
                 chance.push_back(mix(rest[c].free * p.free, rest[c].guarded * p.guarded));
             }
         }
@@ -99,15 +120,15 @@ private:
         return (1 - share) * free + share * guarded;
     }
 
-    [[nodiscard]] std::vector<Pair> products(const std::vector<std::vector<double>>& features,
-                                             std::span<const int> values, const Setting& setting) const {
-        std::vector<Pair> out(features.size());
+    [[nodiscard]] std::vector<Pair> products(const FeatureTable& table, std::span<const int> values,
+                                             const Setting& setting) const {
+        std::vector<Pair> out(table.size());
         const auto& grades = grades_[setting.unreliable[side_] ? 1 : 0];
         for (std::size_t slot = 0; slot < values.size(); ++slot) {
             if (values[slot] == kUnread) continue;
             const std::vector<Pair>& byLoss = grades[slot][static_cast<std::size_t>(values[slot])];
-            for (std::size_t c = 0; c < features.size(); ++c) {
-                const Pair& p = byLoss[static_cast<std::size_t>(features[c][slot])];
+            for (std::size_t c = 0; c < table.size(); ++c) {
+                const Pair& p = byLoss[static_cast<std::size_t>(table.row(c)[slot])];
                 out[c].free *= p.free;
                 out[c].guarded *= p.guarded;
             }
@@ -140,7 +161,7 @@ private:
     const Grid& grid_;
     std::vector<Muscle> muscles_;
     std::size_t side_;
-    std::vector<Distinct> losses_; ///< by slot
+    std::vector<FeatureTable> losses_; ///< by slot
     /// P(grade) by whether the side's grades count less, slot, value and loss.
     std::array<std::vector<std::vector<std::vector<Pair>>>, 2> grades_;
 };

@@ -35,6 +35,7 @@ Grid::Grid(const Model& model) : model_(&model) {
     makeBlocks();
     findHits();
     workOutLosses();
+    workOutPrior();
 }
 
 void Grid::makeBlocks() {
@@ -68,20 +69,29 @@ void Grid::makeBlocks() {
     }
 }
 
-std::vector<double> Grid::logPrior(std::optional<int> age) const {
-    std::vector<double> out(hypotheses(), kImpossible);
-    for (std::size_t b = 0; b < blocks_.size(); ++b) {
-        const SiteModel& site = model_->sites[blocks_[b].site];
-        double weight = blocks_[b].weight;
-        if (site.age && age) weight *= *age >= site.age->from ? site.age->above : site.age->below;
-        std::size_t h = b * motorLevels() * sensoryLevels() * 2;
+void Grid::workOutPrior() {
+    logPrior_.reserve(hypotheses());
+    for (const Block& block : blocks_) {
+        const HiddenPrior& hidden = model_->sites[block.site].hidden;
         for (std::size_t m = 0; m < motorLevels(); ++m)
             for (std::size_t s = 0; s < sensoryLevels(); ++s)
-                for (const double i : {1 - site.hidden.irritable, site.hidden.irritable}) {
-                    const double p = weight * site.hidden.motor[m] * site.hidden.sensoryGivenMotor[m][s] * i;
-                    if (p > 0) out[h] = std::log(p);
-                    ++h;
+                for (const double i : {1 - hidden.irritable, hidden.irritable}) {
+                    const double p = block.weight * hidden.motor[m] * hidden.sensoryGivenMotor[m][s] * i;
+                    logPrior_.push_back(p > 0 ? std::log(p) : kImpossible);
                 }
+    }
+}
+
+std::vector<double> Grid::logPrior(std::optional<int> age) const {
+    std::vector<double> out = logPrior_;
+    if (!age) return out;
+    const std::size_t perBlock = motorLevels() * sensoryLevels() * 2;
+    for (std::size_t b = 0; b < blocks_.size(); ++b) {
+        const SiteModel& site = model_->sites[blocks_[b].site];
+        if (!site.age) continue;
+        const double factor = std::log(*age >= site.age->from ? site.age->above : site.age->below);
+        for (std::size_t h = b * perBlock; h < (b + 1) * perBlock; ++h)
+            out[h] += factor;
     }
     return out;
 }
@@ -124,17 +134,23 @@ double Grid::length(const Block& block, std::size_t side, const Target& target, 
     return severity * std::clamp(reached, 0.0, 1.0) * factor;
 }
 
+double Grid::deep(const Block& block, std::size_t side, double severity) {
+    const double scale = std::max(block.scale[side], block.variant->umnOtherSide * block.scale[1 - side]);
+    return block.variant->umn * scale * severity;
+}
+
+double Grid::felt(std::size_t b, std::size_t side, std::size_t target, double severity) const {
+    return deep(blocks_[b], side, severity) * feltWeight_[target];
+}
+
 Grid::Parts Grid::regionParts(std::size_t b, std::size_t side, std::size_t target, double severity) const {
     const Block& block = blocks_[b];
     const Target& region = model_->anatomy.targets()[target];
     Parts parts;
     parts.fibre = fibre(hits(block, target), block.scale[side] * severity);
     parts.length = length(block, side, region, severity);
-    const double weight = feltWeight_[target];
-    const double scale = std::max(block.scale[side], block.variant->umnOtherSide * block.scale[1 - side]);
-    parts.deep = block.variant->umn * scale * severity;
-    parts.felt = parts.deep * weight;
-    parts.umn = parts.felt * block.variant->umnSkin;
+    parts.deep = deep(block, side, severity);
+    parts.umn = felt(b, side, target, severity) * block.variant->umnSkin;
     return parts;
 }
 

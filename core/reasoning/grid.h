@@ -72,10 +72,11 @@ public:
     struct Parts {
         double fibre = 0, umn = 0, length = 0;
         double deep = 0; ///< the upper motor neuron part that deep sensation shows
-        double felt = 0; ///< the upper motor neuron part that the patient feels as numbness
     };
     [[nodiscard]] Parts regionParts(std::size_t block, std::size_t side, std::size_t target,
                                     double severity) const;
+    /// Upper motor neuron part of a region's loss that the patient feels as numbness.
+    [[nodiscard]] double felt(std::size_t block, std::size_t side, std::size_t target, double severity) const;
 
 private:
     using Hits = std::vector<std::pair<double, std::vector<double>>>;
@@ -84,8 +85,11 @@ private:
     [[nodiscard]] static double fibre(const Hits& hits, double severity);
     [[nodiscard]] double length(const Block& block, std::size_t side, const Target& target,
                                 double severity) const;
+    /// The upper motor neuron part as it is, the worse of this side and the share of the other.
+    [[nodiscard]] static double deep(const Block& block, std::size_t side, double severity);
     void makeBlocks();
     void workOutLosses();
+    void workOutPrior();
 
     const Model* model_;
     std::vector<SiteSide> siteSides_;
@@ -93,6 +97,7 @@ private:
     std::vector<double> feltWeight_; ///< by target: how much of an upper motor neuron loss is felt there
     std::vector<Hits> hits_;         ///< by variant and target
     std::vector<double> movement_, region_, fullRegion_, reflex_;
+    std::vector<double> logPrior_; ///< of an unknown age
 };
 
 } // namespace rhizograph

@@ -101,10 +101,21 @@ void Localizer::localize(const Exam& exam, Assessment& assessment) const {
 
 void Localizer::addReasons(const Posterior& posterior, const Exam& exam, std::vector<SiteResult>& results,
                            const std::vector<std::size_t>& listed) const {
+    std::map<std::size_t, std::vector<std::vector<double>>> withoutEach; // by factor, then slot
+    for (const std::size_t g : posterior.readFactors())
+        withoutEach.emplace(g, WhatIf{posterior, g}.withoutEach());
     for (const auto& [key, finding] : exam.findings()) {
         if (!finding.value.testable()) continue;
-        if (engine_.place(key) == nullptr && !engine_.changesSetting(key)) continue;
-        const std::vector<double> without = posterior.without(key);
+        std::vector<double> without;
+        if (engine_.changesSetting(key)) {
+            Exam less = exam;
+            less.clear(key);
+            without = Posterior{engine_, less}.siteSides();
+        } else if (const Engine::Place* place = engine_.place(key)) {
+            const auto factor = withoutEach.find(place->factor);
+            if (factor != withoutEach.end()) without = factor->second[place->slot];
+        }
+        if (without.empty()) continue;
         for (std::size_t i = 0; i < results.size(); ++i) {
             const double gain =
                 10 * (logOdds(results[i].probability) - logOdds(sum(without, reported_[listed[i]])));
@@ -124,7 +135,7 @@ void Localizer::addReasons(const Posterior& posterior, const Exam& exam, std::ve
 Localizer::Surprise Localizer::surpriseOf(const Posterior& posterior, const Hypothesis& h, std::size_t g,
                                           std::size_t slot) const {
     const Factor& factor = *engine_.factors()[g];
-    const std::vector<double>& features = engine_.features(g, h);
+    const std::span<const double> features = engine_.features(g, h);
     std::vector<int> values = posterior.values(g);
     const auto read = static_cast<std::size_t>(values[slot]);
     std::vector<double> chance;
@@ -198,11 +209,12 @@ std::vector<NextTest> Localizer::nextTests(const Exam& exam) const {
     std::vector<Ranked> byFactor(engine_.factors().size());
     inTwoThreads(byFactor.size(), [&](std::size_t g) {
         const Factor& factor = *engine_.factors()[g];
+        const WhatIf whatIf{posterior, g};
         for (std::size_t slot = 0; slot < factor.slots().size(); ++slot) {
             const FindingKey& key = factor.slots()[slot].keys.front();
             if (exam.find(key) != nullptr || factor.slots()[slot].keys.size() > 1) continue;
             double after = 0;
-            for (const std::vector<double>& joint : posterior.jointWith(g, slot))
+            for (const std::vector<double>& joint : whatIf.jointWith(slot))
                 after += std::accumulate(joint.begin(), joint.end(), 0.0) * entropyBits(joint);
             const double gain = std::max(0.0, now - after);
             byFactor[g].emplace_back(gain / cost(*catalogue_->find(key.item)),

@@ -90,8 +90,9 @@ std::vector<RedSign> RuleBook::redSigns(const Exam& exam, const Exam* previous) 
     std::vector<RedSign> out;
     for (const RedSignRule& rule : redSigns_) {
         for (const RedSignLevel& level : rule.levels) {
-            const Answer answer = level.when.evaluate({&exam, previous, nullptr, Side::none});
-            if (!answer.holds()) continue;
+            const Circumstances at{&exam, previous, nullptr, Side::none};
+            if (level.when.truth(at) != Truth::yes) continue;
+            const Answer answer = level.when.evaluate(at);
             out.push_back({rule.id, level.urgency, level.due, level.sentence, level.action,
                            inOrder(answer.because), level.source});
             break;
@@ -121,9 +122,10 @@ std::vector<ConsistencyNote> RuleBook::consistency(const Exam& exam) const {
         const std::vector<Side> sides =
             rule.perSide ? std::vector<Side>{Side::left, Side::right} : std::vector<Side>{Side::none};
         for (const Side side : sides) {
-            const Answer answer = rule.when.evaluate({&exam, nullptr, nullptr, side});
-            if (answer.holds())
-                out.push_back({rule.id, side, rule.sentence, inOrder(answer.because), rule.source});
+            const Circumstances at{&exam, nullptr, nullptr, side};
+            if (rule.when.truth(at) == Truth::yes)
+                out.push_back(
+                    {rule.id, side, rule.sentence, inOrder(rule.when.evaluate(at).because), rule.source});
         }
     }
     const std::vector<Answer> groups = behavior(exam);
@@ -140,14 +142,16 @@ std::vector<ConsistencyNote> RuleBook::consistency(const Exam& exam) const {
 std::vector<WorkupNote> RuleBook::workup(const Exam& exam, const Assessment& assessment) const {
     std::vector<WorkupNote> out;
     for (const WorkupRule& rule : workup_)
-        if (rule.when.evaluate({&exam, nullptr, &assessment, Side::none}).holds()) out.push_back(rule.note);
+        if (rule.when.truth({&exam, nullptr, &assessment, Side::none}) == Truth::yes)
+            out.push_back(rule.note);
     return out;
 }
 
 std::vector<Code> RuleBook::codes(const Exam& exam, const Assessment& assessment) const {
     std::vector<Code> out;
     for (const CodeRule& rule : codes_)
-        if (rule.when.evaluate({&exam, nullptr, &assessment, Side::none}).holds()) out.push_back(rule.code);
+        if (rule.when.truth({&exam, nullptr, &assessment, Side::none}) == Truth::yes)
+            out.push_back(rule.code);
     return out;
 }
 

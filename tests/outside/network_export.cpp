@@ -119,7 +119,8 @@ private:
         const bool single = slots.size() == 1;
         const int value = single ? values[slots.front()] : 0;
         Json rows = Json::array();
-        for (const auto& features : engine_.classes(f).features) {
+        for (std::size_t c = 0; c < engine_.classes(f).features.size(); ++c) {
+            const std::span<const double> features = engine_.classes(f).features.row(c);
             std::vector<double> row;
             if (single)
                 for (std::size_t v = 0; v < factor.slots()[slots.front()].values; ++v) {

@@ -1,0 +1,175 @@
+#include "reasoning/engine.h"
+
+#include "base/parallel.h"
+
+#include <algorithm>
+#include <cmath>
+#include <iterator>
+#include <limits>
+
+namespace rhizograph {
+
+Space::Space(const Grid& grid, Depends depends) : blocks_(grid.blocks().size()) {
+    if (depends.motor) {
+        perBlock_ *= grid.motorLevels();
+        motorUse_ = 1;
+    }
+    if (depends.sensory) {
+        sensory_ = grid.sensoryLevels();
+        sensoryUse_ = 1;
+        perBlock_ *= sensory_;
+    }
+    if (depends.irritable) {
+        irritable_ = 2;
+        irritableUse_ = 1;
+        perBlock_ *= 2;
+    }
+}
+
+namespace {
+
+/// So many chances are worked out ahead for one factor at most.
+constexpr std::size_t kAheadLimit = 8192;
+
+Factors allFactors(const Model& model, const Grid& grid, const Catalogue& catalogue) {
+    Factors all = makeLossFactors(model, grid, catalogue);
+    for (auto make : {makeStrengthFactors, makeReflexFactors, makeSenseFactors, makeSiteFactors}) {
+        Factors more = make(model, grid, catalogue);
+        std::move(more.begin(), more.end(), std::back_inserter(all));
+    }
+    return all;
+}
+
+} // namespace
+
+Ahead::Ahead(const Factor& factor, const FeatureTable& classes) {
+    if (factor.depends().setting) return;
+    std::size_t count = 1;
+    for (const Slot& slot : factor.slots()) {
+        stride_.push_back(count);
+        count *= slot.values + 1;
+        if (count * classes.size() > kAheadLimit) return;
+    }
+    Factor::Readings readings(count, std::vector<int>(factor.slots().size()));
+    for (std::size_t number = 0; number < count; ++number)
+        for (std::size_t slot = 0; slot < stride_.size(); ++slot)
+            readings[number][slot] =
+                kUnread + static_cast<int>(number / stride_[slot] % (factor.slots()[slot].values + 1));
+    chance_ = factor.probabilitiesOf(classes, readings, Setting{});
+    log_ = chance_;
+    for (std::vector<double>& logs : log_)
+        for (double& p : logs)
+            p = std::log(p);
+}
+
+std::size_t Ahead::number(std::span<const int> values) const {
+    std::size_t number = 0;
+    for (std::size_t slot = 0; slot < values.size(); ++slot)
+        number += stride_[slot] * static_cast<std::size_t>(values[slot] - kUnread);
+    return number;
+}
+
+Engine::Engine(Model model, const Catalogue& catalogue)
+    : model_(std::move(model)), grid_(model_), factors_(allFactors(model_, grid_, catalogue)) {
+    classes_.resize(factors_.size());
+    ahead_.resize(factors_.size());
+    for (std::size_t number = 0; number < kSpaces; ++number)
+        spaces_[number] = Space{grid_, {(number & 1U) != 0, (number & 2U) != 0, (number & 4U) != 0}};
+    for (const auto& factor : factors_) {
+        const Depends& depends = factor->depends();
+        spaceOf_.push_back((depends.motor ? 1U : 0U) | (depends.sensory ? 2U : 0U) |
+                           (depends.irritable ? 4U : 0U));
+    }
+    group();
+    inTwoThreads(factors_.size(), [this](std::size_t g) {
+        boilDown(g);
+        findCells(g);
+        factors_[g]->finish();
+        ahead_[g] = Ahead{*factors_[g], classes_[g].features};
+    });
+    for (std::size_t g = 0; g < factors_.size(); ++g)
+        for (std::size_t slot = 0; slot < factors_[g]->slots().size(); ++slot)
+            for (const FindingKey& key : factors_[g]->slots()[slot].keys)
+                places_.emplace(key, Place{g, slot});
+}
+
+void Engine::group() {
+    constexpr GroupNumber kNone = std::numeric_limits<GroupNumber>::max();
+    groupsOfSide_.assign(grid_.siteSides().size(), {kNone, kNone, kNone});
+    for (const Block& block : grid_.blocks()) {
+        GroupNumber& number = groupsOfSide_[block.siteSide][static_cast<std::size_t>(block.asymmetry)];
+        if (number == kNone) number = static_cast<GroupNumber>(groups_++);
+        groupOf_.push_back(number);
+    }
+    for (auto& groups : groupsOfSide_)
+        std::replace(groups.begin(), groups.end(), kNone, static_cast<GroupNumber>(groups_));
+}
+
+void Engine::boilDown(std::size_t g) {
+    Factor& factor = *factors_[g];
+    const Depends& depends = factor.depends();
+    Classes& classes = classes_[g];
+    classes.of.reserve(spaces_[spaceOf_[g]].size());
+    std::vector<double> features;
+    std::vector<double> before; // of the state before: neighbors are often alike
+    for (std::size_t b = 0; b < grid_.blocks().size(); ++b)
+        for (std::size_t m = 0; m < (depends.motor ? grid_.motorLevels() : 1); ++m)
+            for (std::size_t s = 0; s < (depends.sensory ? grid_.sensoryLevels() : 1); ++s)
+                for (std::size_t i = 0; i < (depends.irritable ? 2 : 1); ++i) {
+                    features.clear();
+                    factor.features({b, m, s, i}, features);
+                    if (classes.of.empty()) classes.features = FeatureTable{features.size()};
+                    const bool same = !classes.of.empty() && features == before;
+                    classes.of.push_back(same ? classes.of.back() : classes.features.number(features));
+                    std::swap(features, before);
+                }
+    classes.features.close();
+}
+
+void Engine::findCells(std::size_t g) {
+    constexpr std::uint16_t kNone = std::numeric_limits<std::uint16_t>::max();
+    Classes& classes = classes_[g];
+    const std::size_t perBlock = spaces_[spaceOf_[g]].perBlock();
+    std::vector<std::uint16_t> known(groups_ * classes.features.size(), kNone);
+    classes.cellOf.reserve(classes.of.size());
+    for (std::size_t state = 0; state < classes.of.size(); ++state) {
+        const GroupNumber group = groupOf_[state / perBlock];
+        std::uint16_t& cell = known[group * classes.features.size() + classes.of[state]];
+        if (cell == kNone) {
+            cell = static_cast<std::uint16_t>(classes.cells.size());
+            classes.cells.push_back({group, classes.of[state]});
+        }
+        classes.cellOf.push_back(cell);
+    }
+}
+
+std::vector<double> Engine::bySiteSide(const std::vector<double>& groupSums) const {
+    std::vector<double> out;
+    out.reserve(groupsOfSide_.size());
+    for (const auto& [even, left, right] : groupsOfSide_)
+        out.push_back(groupSums[even] + (groupSums[left] + groupSums[right]));
+    return out;
+}
+
+const Engine::Place* Engine::place(const FindingKey& key) const {
+    const auto found = places_.find(key);
+    return found == places_.end() ? nullptr : &found->second;
+}
+
+Setting Engine::setting(const Exam& exam) const {
+    Setting setting;
+    setting.ageBand = model_.ageBand(exam.subject.age);
+    for (const auto& [item, token] : model_.strength.unreliableWhen)
+        for (const Side side : {Side::left, Side::right})
+            if (const Finding* finding = exam.find({item, side});
+                finding != nullptr && finding->value == Value::token(token))
+                setting.unreliable[sideIndex(side)] = true;
+    return setting;
+}
+
+bool Engine::changesSetting(const FindingKey& key) const {
+    return std::any_of(model_.strength.unreliableWhen.begin(), model_.strength.unreliableWhen.end(),
+                       [&](const auto& when) { return when.first == key.item; });
+}
+
+} // namespace rhizograph
