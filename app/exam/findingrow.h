@@ -88,6 +88,7 @@ private:
     /// Forgets the press without acting on it: the finger went away or the page moved under it.
     void dropPress();
     [[nodiscard]] bool pageMoved() const;
+    [[nodiscard]] bool answers(int index) const;
     void openMenu(int index);
     void openFlyout(int index);
     void openKeypad(int index, const QString& typed = {});

@@ -29,14 +29,15 @@ void FindingRow::dropPress() {
 void FindingRow::setHover(int index) {
     if (index == hover_) return;
     hover_ = index;
-    setCursor(index >= 0 && !session_.readOnly() ? Qt::PointingHandCursor : Qt::ArrowCursor);
+    setCursor(index >= 0 && answers(index) ? Qt::PointingHandCursor : Qt::ArrowCursor);
     update();
 }
 
 void FindingRow::mousePressEvent(QMouseEvent* event) {
-    if (event->button() != Qt::LeftButton || session_.readOnly()) return;
-    pressed_ = cellAt(event->position().toPoint());
-    if (pressed_ < 0) return;
+    if (event->button() != Qt::LeftButton) return;
+    const int index = cellAt(event->position().toPoint());
+    if (index < 0 || !answers(index)) return;
+    pressed_ = index;
     pressedAt_ = event->position().toPoint();
     pressedRow_ = mapToGlobal(QPoint(0, 0));
     focus_ = pressed_;
@@ -70,8 +71,13 @@ void FindingRow::leaveEvent(QEvent*) {
     setHover(-1);
 }
 
+/// In a visit that is only read, the name still opens its menu: what it was before, how it is done.
+bool FindingRow::answers(int index) const {
+    return !session_.readOnly() || at(index).kind == RowCell::Kind::label;
+}
+
 void FindingRow::pressCell(int index) {
-    if (session_.readOnly() || index < 0 || index >= cellCount()) return;
+    if (index < 0 || index >= cellCount() || !answers(index)) return;
     focus_ = index;
     const RowCell each = at(index);
     switch (each.kind) {
@@ -117,7 +123,6 @@ void FindingRow::comeFrom(const FindingRow& row) {
 }
 
 void FindingRow::openMenu(int index) {
-    if (session_.readOnly()) return;
     const HowTo* howTo = options_.howTos != nullptr ? options_.howTos->find(item_.id) : nullptr;
     auto* menu = new RowMenu(session_, item_, at(index).side, howTo, this);
     emit popupOpened(menu);

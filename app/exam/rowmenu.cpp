@@ -1,5 +1,6 @@
 #include "exam/rowmenu.h"
 
+#include "exam/historysheet.h"
 #include "exam/howtosheet.h"
 #include "exam/noteeditor.h"
 #include "exam/rowwords.h"
@@ -10,13 +11,16 @@ RowMenu::RowMenu(VisitSession& session, const Item& item, Side side, const HowTo
     : QMenu(parent), session_(session), item_(item) {
     setAttribute(Qt::WA_DeleteOnClose);
     addSection(findingName(item, side));
-    if (item.sided && side == Side::none) {
-        addReasons(tr("Both sides not testable"), {Side::right, Side::left});
-        addSide(Side::right, true);
-        addSide(Side::left, true);
-    } else {
-        addSide(side, false);
+    const bool both = item.sided && side == Side::none;
+    const std::vector<Side> sides = both ? std::vector{Side::right, Side::left} : std::vector{side};
+    if (!session.readOnly()) {
+        if (both) addReasons(tr("Both sides not testable"), sides);
+        for (const Side each : sides)
+            addSide(each, both);
     }
+    if (session.start().past)
+        for (const Side each : sides)
+            addPast(each, both);
     if (howTo == nullptr) return;
     addSeparator();
     addAction(tr("How it is done"), this,
@@ -32,21 +36,27 @@ void RowMenu::addReasons(const QString& title, const std::vector<Side>& sides) {
     }
 }
 
+QString RowMenu::titled(const QString& text, Side side, bool named) {
+    if (!named) return text;
+    const QString word = sideWord(side);
+    return word.left(1).toUpper() + word.mid(1) + ": " + text.left(1).toLower() + text.mid(1);
+}
+
+void RowMenu::addPast(Side side, bool named) {
+    addAction(titled(tr("What it was before"), side, named), this,
+              [this, side] { HistorySheet::open(session_, item_, side, parentWidget()); });
+}
+
 void RowMenu::addSide(Side side, bool named) {
-    const auto titled = [&](const QString& text) {
-        if (!named) return text;
-        const QString word = sideWord(side);
-        return word.left(1).toUpper() + word.mid(1) + ": " + text.left(1).toLower() + text.mid(1);
-    };
-    addReasons(titled(tr("Not testable")), {side});
+    addReasons(titled(tr("Not testable"), side, named), {side});
     const FindingKey key{item_.id, side};
     const Finding* now = session_.exam().find(key);
     // A remark belongs to what was found: without a finding there is nothing to remark on.
-    QAction* note =
-        addAction(titled(now != nullptr && !now->note.empty() ? tr("Change the note") : tr("Add a note")),
-                  this, [this, key] { NoteEditor::open(session_, item_, key.side, parentWidget()); });
+    QAction* note = addAction(
+        titled(now != nullptr && !now->note.empty() ? tr("Change the note") : tr("Add a note"), side, named),
+        this, [this, key] { NoteEditor::open(session_, item_, key.side, parentWidget()); });
     note->setEnabled(now != nullptr);
-    QAction* clear = addAction(titled(tr("Clear")), this, [this, key] {
+    QAction* clear = addAction(titled(tr("Clear"), side, named), this, [this, key] {
         session_.change(tr("%1: cleared").arg(findingName(item_, key.side)), {{key, std::nullopt}});
     });
     clear->setEnabled(now != nullptr);

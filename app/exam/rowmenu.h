@@ -7,8 +7,9 @@
 
 namespace rhizograph::app {
 
-/// What else can be said about an item: not testable with a reason, a note, clear. For a sided item opened at
-/// its name, both sides are offered.
+/// What else can be said about an item: not testable with a reason, a note, clear; and what it was before.
+/// For a sided item opened at its name, both sides are offered. In a visit that is only read, nothing is
+/// changed.
 class RowMenu : public QMenu {
     Q_OBJECT
 
@@ -18,6 +19,8 @@ public:
 
 private:
     void addSide(Side side, bool named);
+    void addPast(Side side, bool named);
+    [[nodiscard]] static QString titled(const QString& text, Side side, bool named);
     void setNotTestable(const std::vector<Side>& sides, const std::string& reason);
     void addReasons(const QString& title, const std::vector<Side>& sides);
 

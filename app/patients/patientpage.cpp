@@ -6,6 +6,7 @@
 #include "patients/words.h"
 
 #include <algorithm>
+#include <QMenu>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -33,8 +34,12 @@ PatientPage::PatientPage(QWidget* parent) : QWidget(parent) {
     edit_ = new PlainButton(tr("Correct entry"), PlainButton::Kind::quiet, this);
     visit_ = new PlainButton(tr("New visit"), PlainButton::Kind::primary, this);
     visit_->setGlyph(Glyph::plus);
+    more_ = new PlainButton({}, PlainButton::Kind::quiet, this);
+    more_->setGlyph(Glyph::menu);
+    more_->setAccessibleName(tr("More for this patient"));
     head->addWidget(edit_);
     head->addWidget(visit_);
+    head->addWidget(more_);
 
     auto* area = new QScrollArea(this);
     area->setFrameShape(QFrame::NoFrame);
@@ -51,6 +56,7 @@ PatientPage::PatientPage(QWidget* parent) : QWidget(parent) {
 
     connect(leave, &PlainButton::clicked, this, &PatientPage::back);
     connect(edit_, &PlainButton::clicked, this, [this] { emit editWanted(patient_); });
+    connect(more_, &PlainButton::clicked, this, &PatientPage::showMore);
     connect(visit_, &PlainButton::clicked, this, [this] { emit newVisitWanted(patient_.id); });
     connect(list_, &VisitList::pressed, this,
             [this](int row) { emit visitChosen(visits_.at(static_cast<std::size_t>(row)).id); });
@@ -64,7 +70,10 @@ Outcome PatientPage::show(Store& store, const PatientId& patient) {
     if (!read) return read.problems();
     auto visits = store.visitsOf(patient);
     if (!visits) return visits.problems();
+    auto joined = store.duplicatesOf(read->id);
+    if (!joined) return joined.problems();
     patient_ = *read;
+    joined_ = std::move(*joined);
     visits_ = *visits;
     std::reverse(visits_.begin(), visits_.end());
     name_->setText(QString::fromStdString(patient_.identity.name));
@@ -73,6 +82,9 @@ Outcome PatientPage::show(Store& store, const PatientId& patient) {
         about << tr("record %1").arg(QString::fromStdString(patient_.identity.recordNumber));
     if (!patient_.identity.birthDate.empty())
         about << tr("born %1").arg(dayText(patient_.identity.birthDate));
+    if (!joined_.empty())
+        about << (joined_.size() == 1 ? tr("1 duplicate joined")
+                                      : tr("%1 duplicates joined").arg(joined_.size()));
     if (!patient_.identity.contact.empty()) about << QString::fromStdString(patient_.identity.contact);
     about.removeAll(QString{});
     about_->setText(about.join(QStringLiteral(" · ")));
@@ -91,10 +103,31 @@ Outcome PatientPage::show(Store& store, const PatientId& patient) {
                         !read_only});
     }
     list_->setRows(std::move(rows), tr("No visit yet."));
-    const auto user = store.signedIn();
-    edit_->setEnabled(user && allows(user->role, Permission::editPatients));
-    visit_->setEnabled(user && allows(user->role, Permission::openVisits));
+    user_ = store.signedIn();
+    edit_->setEnabled(user_ && allows(user_->role, Permission::editPatients));
+    visit_->setEnabled(user_ && allows(user_->role, Permission::openVisits));
     return {};
+}
+
+void PatientPage::showMore() {
+    auto* menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    const auto add = [&](const QString& text, Permission permission, auto work) {
+        QAction* action = menu->addAction(text, this, work);
+        action->setEnabled(user_ && allows(user_->role, permission));
+    };
+    add(tr("Join a duplicate …"), Permission::mergePatients, [this] { emit joinWanted(patient_); });
+    for (const Patient& each : joined_) {
+        QString name = QString::fromStdString(each.identity.name);
+        if (!each.identity.recordNumber.empty())
+            name += QStringLiteral(", ") + QString::fromStdString(each.identity.recordNumber);
+        add(tr("Part again: %1").arg(name), Permission::mergePatients,
+            [this, each] { emit partWanted(each); });
+    }
+    menu->addSeparator();
+    add(tr("Hand out everything …"), Permission::exportData, [this] { emit handOutWanted(patient_); });
+    add(tr("Erase for good …"), Permission::erasePatients, [this] { emit eraseWanted(patient_); });
+    menu->popup(more_->mapToGlobal(QPoint(more_->width() - menu->sizeHint().width(), more_->height())));
 }
 
 } // namespace rhizograph::app

@@ -25,15 +25,24 @@ signals:
     void visitChosen(const rhizograph::VisitId& visit);
     void newVisitWanted(const rhizograph::PatientId& patient);
     void editWanted(const rhizograph::Patient& patient);
+    void joinWanted(const rhizograph::Patient& patient); ///< a duplicate is to be joined to this one
+    void partWanted(const rhizograph::Patient& duplicate);
+    void handOutWanted(const rhizograph::Patient& patient);
+    void eraseWanted(const rhizograph::Patient& patient);
     void back();
 
 private:
+    void showMore();
+
     Patient patient_;
+    std::vector<Patient> joined_; ///< duplicates that were joined to it
+    std::optional<User> user_;
     std::vector<Visit> visits_; ///< newest first
     Label* name_;
     Label* about_;
     PlainButton* edit_;
     PlainButton* visit_;
+    PlainButton* more_;
     VisitList* list_;
 };
 

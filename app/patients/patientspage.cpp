@@ -123,13 +123,13 @@ void PatientsPage::choose(int row) {
 Outcome PatientsPage::refresh(Store& store) {
     const auto user = store.signedIn();
     newPatient_->setEnabled(user && allows(user->role, Permission::editPatients));
+    const std::string text = search_->text().simplified().toStdString();
+    if (!text.empty()) return showPatients(store, text); // each letter typed: only what it asks for
     auto dayVisits = store.visitsOn(today());
     if (!dayVisits) return dayVisits.problems();
     auto unsignedVisits = store.unsignedVisits();
     if (!unsignedVisits) return unsignedVisits.problems();
     countUp(*dayVisits, *unsignedVisits);
-    const std::string text = search_->text().simplified().toStdString();
-    if (!text.empty()) return showPatients(store, text);
     switch (which_->checkedId()) {
     case ofToday:
         order_->setText(tr("in the order of the day"));

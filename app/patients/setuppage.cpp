@@ -48,6 +48,9 @@ SetupPage::SetupPage(const QString& file, QWidget* parent) : QWidget(parent) {
     button_ = new PlainButton(tr("Create the clinic"), PlainButton::Kind::primary, card);
     column->addSpacing(4);
     column->addWidget(button_);
+    restore_ = new PlainButton(tr("Restore a backup instead …"), PlainButton::Kind::quiet, card);
+    column->addWidget(restore_);
+    connect(restore_, &PlainButton::clicked, this, &SetupPage::restoreWanted);
     connect(button_, &PlainButton::clicked, this, &SetupPage::submit);
     connect(again_, &QLineEdit::returnPressed, this, &SetupPage::submit);
     clinic_->setFocus();
@@ -68,6 +71,7 @@ QLineEdit* SetupPage::field(const QString& name, bool secret) {
 void SetupPage::setBusy(bool busy) {
     button_->setText(busy ? tr("Creating …") : tr("Create the clinic"));
     button_->setEnabled(!busy);
+    restore_->setEnabled(!busy);
 }
 
 void SetupPage::refuse(const QString& reason) {

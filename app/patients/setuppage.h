@@ -21,6 +21,7 @@ public:
 
 signals:
     void createWanted(const QString& clinic, const QString& administrator, const QString& passphrase);
+    void restoreWanted();
 
 private:
     void submit();
@@ -32,6 +33,7 @@ private:
     QLineEdit* again_;
     Label* problem_;
     PlainButton* button_;
+    PlainButton* restore_;
 };
 
 } // namespace rhizograph::app

@@ -9,9 +9,18 @@ constexpr const char* letterheadKey = "letterhead";
 constexpr const char* lengthKey = "length_unit";
 constexpr const char* gradesKey = "split_grades";
 constexpr const char* idleKey = "idle_minutes";
+constexpr const char* backupsKey = "backups_kept";
 
 std::string word(bool yes) {
     return yes ? "yes" : "no";
+}
+
+/// Changes `target` when the text is a number within the range.
+void readNumber(const std::string& text, int least, int most, int& target) {
+    int number = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (error == std::errc{} && end == text.data() + text.size() && number >= least && number <= most)
+        target = number;
 }
 
 } // namespace
@@ -31,11 +40,8 @@ Result<ClinicSettings> loadClinicSettings(Store& store) {
     if (const auto text = read(letterheadKey)) out.letterhead = *text;
     if (const auto text = read(lengthKey)) out.inches = *text == "in";
     if (const auto text = read(gradesKey)) out.splitGrades = *text == word(true);
-    if (const auto text = read(idleKey)) {
-        int minutes = 0;
-        const auto [end, error] = std::from_chars(text->data(), text->data() + text->size(), minutes);
-        if (error == std::errc{} && minutes >= 1 && minutes <= 120) out.idleMinutes = minutes;
-    }
+    if (const auto text = read(idleKey)) readNumber(*text, 1, 120, out.idleMinutes);
+    if (const auto text = read(backupsKey)) readNumber(*text, 0, 3650, out.backupsKept);
     if (!problems.empty()) return problems;
     return out;
 }
@@ -49,6 +55,7 @@ Outcome saveClinicSettings(Store& store, const ClinicSettings& before, const Cli
     write(after.inches != before.inches, lengthKey, after.inches ? "in" : "cm");
     write(after.splitGrades != before.splitGrades, gradesKey, word(after.splitGrades));
     write(after.idleMinutes != before.idleMinutes, idleKey, std::to_string(after.idleMinutes));
+    write(after.backupsKept != before.backupsKept, backupsKey, std::to_string(after.backupsKept));
     return outcome;
 }
 

@@ -12,6 +12,7 @@ struct ClinicSettings {
     bool inches = false;      ///< lengths are shown in inches; stored in centimeters all the same
     bool splitGrades = false; ///< strength also offers the grades between whole ones
     int idleMinutes = 10;     ///< until the screen locks itself; 1 to 120
+    int backupsKept = 14;     ///< how many daily backups are kept; 0: none are made
     bool operator==(const ClinicSettings&) const = default;
 };
 

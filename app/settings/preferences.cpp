@@ -23,6 +23,7 @@ Preferences loadPreferences(const QString& file) {
     if (std::find(textPercents.begin(), textPercents.end(), percent) != textPercents.end())
         out.textPercent = percent;
     out.impressionFolded = settings.value("impressionFolded").toBool();
+    out.backupFolder = settings.value("backupFolder").toString();
     return out;
 }
 
@@ -32,6 +33,7 @@ void savePreferences(const QString& file, const Preferences& preferences) {
                       QString::fromLatin1(themeWords.at(static_cast<std::size_t>(preferences.theme))));
     settings.setValue("text", preferences.textPercent);
     settings.setValue("impressionFolded", preferences.impressionFolded);
+    settings.setValue("backupFolder", preferences.backupFolder);
 }
 
 void apply(const Preferences& preferences) {

@@ -12,6 +12,7 @@ struct Preferences {
     ThemeName theme = ThemeName::light;
     int textPercent = 100;
     bool impressionFolded = false;
+    QString backupFolder; ///< where the daily backups go; empty: a folder beside the clinic
     bool operator==(const Preferences&) const = default;
 };
 

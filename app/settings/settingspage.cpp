@@ -6,6 +6,7 @@
 #include "parts/segmented.h"
 #include "parts/textsize.h"
 #include "patients/words.h"
+#include "settings/recordcard.h"
 #include "settings/userscard.h"
 
 #include <algorithm>
@@ -70,10 +71,13 @@ SettingsPage::SettingsPage(QWidget* parent) : QWidget(parent) {
     buildHere();
     buildClinic();
     buildPassphrase();
+    record_ = new RecordCard(middle);
+    column_->addWidget(record_);
     users_ = new UsersCard(middle);
     column_->addWidget(users_);
     column_->addStretch(1);
     connect(leave, &PlainButton::clicked, this, &SettingsPage::back);
+    connect(record_, &RecordCard::backupsKeptChosen, this, &SettingsPage::saveBackupsKept);
 }
 
 Card* SettingsPage::card(const QString& title) {
@@ -147,7 +151,8 @@ void SettingsPage::buildPassphrase() {
     connect(change, &PlainButton::clicked, this, &SettingsPage::changePassphrase);
 }
 
-Outcome SettingsPage::show(Store& store, const Preferences& preferences) {
+Outcome SettingsPage::show(Store& store, const Preferences& preferences,
+                           const std::filesystem::path& backups) {
     auto clinic = loadClinicSettings(store);
     if (!clinic) return clinic.problems();
     store_ = nullptr;
@@ -166,6 +171,9 @@ Outcome SettingsPage::show(Store& store, const Preferences& preferences) {
     store_ = &store;
     const auto user = store.signedIn();
     clinicCard_->setVisible(user && allows(user->role, Permission::changeSettings));
+    record_->show(store, clinic_, backups);
+    record_->setVisible(
+        user && (allows(user->role, Permission::backUp) || allows(user->role, Permission::readAudit)));
     users_->setVisible(user && allows(user->role, Permission::manageUsers));
     return users_->show(store);
 }
@@ -179,6 +187,16 @@ void SettingsPage::saveClinic() {
     const Outcome outcome = saveClinicSettings(*store_, clinic_, after);
     clinicNews_->setTone(outcome ? Label::Tone::spruce : Label::Tone::brick);
     clinicNews_->setText(outcome ? tr("Saved.") : reasonText(outcome.problems()));
+    if (!outcome) return;
+    clinic_ = after;
+    emit clinicChanged(clinic_);
+}
+
+void SettingsPage::saveBackupsKept(int count) {
+    ClinicSettings after = clinic_;
+    after.backupsKept = count;
+    const Outcome outcome = saveClinicSettings(*store_, clinic_, after);
+    record_->say(outcome ? tr("Saved for the clinic.") : reasonText(outcome.problems()), outcome.ok());
     if (!outcome) return;
     clinic_ = after;
     emit clinicChanged(clinic_);

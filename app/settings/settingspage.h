@@ -14,17 +14,21 @@ namespace rhizograph::app {
 class Card;
 class Label;
 class PlainButton;
+class RecordCard;
 class Segmented;
 class UsersCard;
 
-/// Theme and text size here; letterhead, units, grades and lock for the clinic; one's passphrase; people.
+/// Theme and text size here; letterhead, units, grades and lock for the clinic; the record and its backups;
+/// one's passphrase; people.
 class SettingsPage : public QWidget {
     Q_OBJECT
 
 public:
     explicit SettingsPage(QWidget* parent = nullptr);
     /// Reads everything; the reason when the record cannot be read.
-    Outcome show(Store& store, const Preferences& preferences);
+    /// `backups` is the folder of the daily backups.
+    Outcome show(Store& store, const Preferences& preferences, const std::filesystem::path& backups);
+    [[nodiscard]] RecordCard& recordCard() { return *record_; }
 
 signals:
     void preferencesChanged(const rhizograph::app::Preferences& preferences);
@@ -37,6 +41,7 @@ private:
     void buildClinic();
     void buildPassphrase();
     void saveClinic();
+    void saveBackupsKept(int count);
     void changePassphrase();
     void take();
 
@@ -55,6 +60,7 @@ private:
     QLineEdit* passphrase_;
     QLineEdit* again_;
     Label* passphraseNews_;
+    RecordCard* record_;
     UsersCard* users_;
 };
 

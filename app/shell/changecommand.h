@@ -14,6 +14,8 @@ class ChangeCommand : public QUndoCommand {
 public:
     ChangeCommand(VisitSession& session, const QString& text, std::vector<FindingChange> after,
                   std::vector<FindingChange> before);
+    /// Whether it sets one of these findings.
+    [[nodiscard]] bool concerns(const std::vector<FindingKey>& keys) const;
     void redo() override;
     void undo() override;
 

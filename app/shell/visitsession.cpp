@@ -119,6 +119,24 @@ bool VisitSession::acknowledged(const RedSign& sign) const {
 }
 
 void VisitSession::apply(const std::vector<FindingChange>& changes) {
+    const std::vector<FindingKey> keys = put(changes);
+    if (record_ != nullptr) record_->record(start_.visit.id, changes);
+    show(keys);
+}
+
+void VisitSession::takeOver(const std::vector<FindingChange>& changes) {
+    if (changes.empty()) return;
+    const std::vector<FindingKey> keys = put(changes);
+    for (int step = 0; step < undo_.count(); ++step) {
+        const auto* command = dynamic_cast<const ChangeCommand*>(undo_.command(step));
+        if (command == nullptr || !command->concerns(keys)) continue;
+        undo_.clear();
+        break;
+    }
+    show(keys);
+}
+
+std::vector<FindingKey> VisitSession::put(const std::vector<FindingChange>& changes) {
     std::vector<FindingKey> keys;
     for (const FindingChange& each : changes) {
         if (each.finding)
@@ -127,7 +145,10 @@ void VisitSession::apply(const std::vector<FindingChange>& changes) {
             exam_.clear(each.key);
         keys.push_back(each.key);
     }
-    if (record_ != nullptr) record_->record(start_.visit.id, changes);
+    return keys;
+}
+
+void VisitSession::show(const std::vector<FindingKey>& keys) {
     reassess();
     emit findingsChanged(keys);
     emit assessed();

@@ -4,6 +4,7 @@
 #include "reasoning/knowledge.h"
 #include "record/store.h"
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <QObject>
@@ -15,6 +16,14 @@
 namespace rhizograph::app {
 
 class RecordThread;
+
+/// A value a finding once had, and the visit it was written in.
+struct PastValue {
+    Visit visit;
+    FindingEvent event;
+};
+/// Reads every value a finding of the patient ever had, the newest first.
+using FindingPast = std::function<Result<std::vector<PastValue>>(const FindingKey&)>;
 
 /// "note", "urgent", "emergency": the words of the record.
 [[nodiscard]] QString urgencyWord(Urgency urgency);
@@ -40,6 +49,7 @@ public:
         QString plan;
         QString userName;
         bool readOnly = false;
+        FindingPast past; ///< empty where there is no record to ask
     };
 
     /// `record` may be null (nothing is stored then: pictures, tests of single widgets).
@@ -62,6 +72,10 @@ public:
     void tap(const FindingKey& key, const Value& value);
     /// Fills what shows, is unexamined and has a normal value; one undo step, marked as filled in bulk.
     void restNormal(const QString& text, const std::vector<const Item*>& items);
+
+    /// What somebody else wrote to this visit: it shows, and is not written again. Steps of the undo stack
+    /// that would take it back are dropped.
+    void takeOver(const std::vector<FindingChange>& changes);
 
     void setPlan(const QString& text);
     [[nodiscard]] const QString& plan() const { return start_.plan; }
@@ -86,6 +100,8 @@ signals:
 private:
     friend class ChangeCommand;
     void apply(const std::vector<FindingChange>& changes);
+    std::vector<FindingKey> put(const std::vector<FindingChange>& changes);
+    void show(const std::vector<FindingKey>& keys);
     void reassess();
     void countOpenRedSigns();
     void bringForward();

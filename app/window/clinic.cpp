@@ -78,6 +78,23 @@ Result<VisitSession::Start> startOf(Store& store, const VisitId& id) {
     return start;
 }
 
+/// Reads the whole past of a finding, after what is still waiting to be written.
+FindingPast pastOf(Store& store, const PatientId& patient, QueuedRecord* record) {
+    return [&store, patient, record](const FindingKey& key) -> Result<std::vector<PastValue>> {
+        if (record != nullptr) record->flush(std::chrono::seconds{1});
+        auto visits = store.visitsOf(patient);
+        if (!visits) return visits.problems();
+        std::vector<PastValue> out;
+        for (auto visit = visits->rbegin(); visit != visits->rend(); ++visit) {
+            auto events = store.history(visit->id, key);
+            if (!events) return events.problems();
+            for (auto event = events->rbegin(); event != events->rend(); ++event)
+                out.push_back({*visit, std::move(*event)});
+        }
+        return out;
+    };
+}
+
 } // namespace
 
 Result<OpenVisit> openVisit(Store& store, const Knowledge& knowledge, const VisitId& id) {
@@ -91,6 +108,7 @@ Result<OpenVisit> openVisit(Store& store, const Knowledge& knowledge, const Visi
     }
     // Looking at a patient is part of the record's own history.
     if (auto outcome = store.log(AuditAction::opened, id.text(), {}); !outcome) return outcome.problems();
+    start->past = pastOf(store, start->patient.id, open.record.get());
     open.session = std::make_unique<VisitSession>(knowledge, std::move(start).value(), open.record.get());
     return open;
 }

@@ -1,4 +1,5 @@
 #include "patients/words.h"
+#include "record/privacy.h"
 #include "settings/preferences.h"
 #include "window/mainwindow.h"
 #include "window/options.h"
@@ -28,6 +29,8 @@ QString problemList(const rhizograph::Problems& problems) {
 
 int main(int count, char** arguments) {
     using namespace rhizograph::app;
+    // A crash image would hold names in the clear.
+    rhizograph::forbidCrashImages();
     // Help and version need no screen.
     QCoreApplication::setApplicationName(QStringLiteral("rhizograph"));
     const QString version = QStringLiteral(RHIZOGRAPH_VERSION);

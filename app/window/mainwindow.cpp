@@ -6,12 +6,15 @@
 #include "patients/patientform.h"
 #include "patients/patientpage.h"
 #include "patients/patientspage.h"
+#include "patients/restorepage.h"
 #include "patients/setuppage.h"
 #include "patients/signinpage.h"
 #include "patients/words.h"
+#include "settings/auditpage.h"
 #include "settings/settingspage.h"
 #include "window/problempage.h"
 #include "window/visitpage.h"
+#include "window/visitwatch.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -23,6 +26,7 @@
 #include <QMessageBox>
 #include <QShortcut>
 #include <QStackedWidget>
+#include <utility>
 
 namespace rhizograph::app {
 
@@ -49,8 +53,12 @@ void MainWindow::build() {
     problem_ = new ProblemPage(stack_);
     signIn_ = new SignInPage(stack_);
     stack_->addWidget(problem_);
+    restore_ = new RestorePage(stack_);
     stack_->addWidget(signIn_);
+    stack_->addWidget(restore_);
     buildHouse();
+    connectUpkeep();
+    connectPerson();
     connect(problem_, &ProblemPage::retryWanted, this, &MainWindow::openDatabase);
     connect(problem_, &ProblemPage::otherFileWanted, this, &MainWindow::otherFile);
     connect(problem_, &ProblemPage::quitWanted, this, &MainWindow::close);
@@ -77,7 +85,8 @@ void MainWindow::buildHouse() {
     patient_ = new PatientPage(rooms_);
     form_ = new PatientForm(rooms_);
     settings_ = new SettingsPage(rooms_);
-    for (QWidget* room : std::initializer_list<QWidget*>{patients_, patient_, form_, settings_})
+    audit_ = new AuditPage(rooms_);
+    for (QWidget* room : std::initializer_list<QWidget*>{patients_, patient_, form_, settings_, audit_})
         rooms_->addWidget(room);
     connect(strip_, &Strip::lockWanted, this, &MainWindow::lock);
     connect(strip_, &Strip::menuWanted, this, [this] { showMenu(*strip_); });
@@ -131,6 +140,7 @@ void MainWindow::openDatabase() {
         setUp_ = new SetupPage(file, stack_);
         stack_->addWidget(setUp_);
         connect(setUp_, &SetupPage::createWanted, this, &MainWindow::createClinicFile);
+        connect(setUp_, &SetupPage::restoreWanted, this, &MainWindow::showRestore);
         stack_->setCurrentWidget(setUp_);
         return;
     }
@@ -212,8 +222,10 @@ void MainWindow::enter() {
     auto settings = loadClinicSettings(*store_);
     if (settings) clinic_ = *settings;
     idle_.start(std::chrono::minutes(clinic_.idleMinutes));
+    daily_.start(setup_.backupAfter);
     strip_->setUser(QString::fromStdString(user_->name));
     if (!settings) complain(settings.problems());
+    if (!untold_.isEmpty()) tell(std::exchange(untold_, {}));
     if (visitPage_ == nullptr) return showPatients();
     if (before && before->id == user_->id) {
         stack_->setCurrentWidget(visitPage_.get());
@@ -233,6 +245,7 @@ void MainWindow::lock() {
     idle_.stop();
     store_->signOut(); // what is still to be written goes on with the record's own connection
     patients_->clear();
+    audit_->clear();
     rooms_->setCurrentWidget(patients_);
     askSignIn(visitPage_ != nullptr ? tr("Locked. The open visit is kept.") : tr("Locked."));
 }
@@ -245,14 +258,17 @@ void MainWindow::setPreferences(const Preferences& preferences) {
 }
 
 void MainWindow::showSettings() {
-    if (!succeeded(settings_->show(*store_, preferences_))) return;
+    if (!succeeded(settings_->show(*store_, preferences_, backupFolder()))) return;
     rooms_->setCurrentWidget(settings_);
     stack_->setCurrentWidget(house_);
 }
 
 void MainWindow::complain(const Problems& problems) {
-    auto* box =
-        new QMessageBox(QMessageBox::Warning, tr("Rhizograph"), reasonText(problems), QMessageBox::Ok, this);
+    tell(reasonText(problems));
+}
+
+void MainWindow::tell(const QString& text) {
+    auto* box = new QMessageBox(QMessageBox::Warning, tr("Rhizograph"), text, QMessageBox::Ok, this);
     box->setAttribute(Qt::WA_DeleteOnClose);
     box->open();
 }

@@ -15,15 +15,18 @@ class QStackedWidget;
 
 namespace rhizograph::app {
 
+class AuditPage;
 class PatientForm;
 class PatientPage;
 class PatientsPage;
 class ProblemPage;
+class RestorePage;
 class SettingsPage;
 class SetupPage;
 class SignInPage;
 class Strip;
 class VisitPage;
+class VisitWatch;
 
 /// The program's one window, from sign-in to the signed visit.
 class MainWindow : public QMainWindow {
@@ -34,6 +37,7 @@ public:
         std::filesystem::path database;
         QString preferencesFile;
         ClinicOptions clinic; ///< how the record is opened; tests put in a stopped clock and cheap keys
+        std::chrono::milliseconds backupAfter{60'000}; ///< from sign-in to the day's backup
     };
 
     MainWindow(Materials materials, Setup setup, QWidget* parent = nullptr);
@@ -48,6 +52,10 @@ public:
     [[nodiscard]] PatientPage& patientPage() { return *patient_; }
     [[nodiscard]] PatientForm& patientForm() { return *form_; }
     [[nodiscard]] SettingsPage& settingsPage() { return *settings_; }
+    [[nodiscard]] AuditPage& auditPage() { return *audit_; }
+    [[nodiscard]] RestorePage& restorePage() { return *restore_; }
+    /// Where the daily backups go.
+    [[nodiscard]] std::filesystem::path backupFolder() const;
     [[nodiscard]] VisitPage* visitPage() { return visitPage_.get(); }
     [[nodiscard]] VisitSession* session() { return visit_.session.get(); }
     [[nodiscard]] Store* store() { return store_.get(); }
@@ -77,6 +85,28 @@ private:
     void complain(const Problems& problems);
     bool succeeded(const Outcome& outcome);
     void otherFile();
+    // upkeep.cpp
+    void connectUpkeep();
+    template <class T>
+    void besides(const QString& doing, std::function<Result<T>(Store&)> work,
+                 std::function<void(const Result<T>&)> done);
+    void tell(const QString& text);
+    void tellBackup(const Backup& made);
+    void backUpToday();
+    void backUpNow();
+    void backUpTo(const std::filesystem::path& file);
+    void chooseBackupFolder();
+    void verifyRecord();
+    void showAudit();
+    void showRestore();
+    void restoreClinic(const RestoreOrder& order);
+    // person.cpp
+    void connectPerson();
+    void joinDuplicate(const Patient& patient);
+    void partDuplicate(const Patient& duplicate);
+    void handOut(const Patient& patient);
+    void handOutTo(const Patient& patient, const QString& file);
+    void erase(const Patient& patient);
     // menu.cpp
     void showMenu(Strip& strip);
     void addLooks(QMenu& menu);
@@ -106,8 +136,13 @@ private:
     bool copySaved_ = false; ///< what the last "save a copy" came to
     OpenVisit visit_;
     std::unique_ptr<VisitPage> visitPage_; ///< uses visit_, so it goes first
+    std::unique_ptr<VisitWatch> watch_;    ///< uses visit_ and store_
     QTimer idle_;
+    QTimer daily_;
+    QString untold_;     ///< news of a backup that came while the screen was locked
+    QString lastUntold_; ///< what was told last, so that the same is not told every hour
     OffThread work_;
+    OffThread upkeep_; ///< backing up and verifying, which may take minutes
 
     QStackedWidget* stack_ = nullptr;
     ProblemPage* problem_ = nullptr;
@@ -120,6 +155,8 @@ private:
     PatientPage* patient_ = nullptr;
     PatientForm* form_ = nullptr;
     SettingsPage* settings_ = nullptr;
+    AuditPage* audit_ = nullptr;
+    RestorePage* restore_ = nullptr;
 };
 
 } // namespace rhizograph::app

@@ -41,6 +41,8 @@ ProblemPage::ProblemPage(QWidget* parent) : QWidget(parent) {
     };
     connect(button(tr("Try again"), PlainButton::Kind::primary), &PlainButton::clicked, this,
             &ProblemPage::retryWanted);
+    connect(button(tr("Restore a backup …"), PlainButton::Kind::action), &PlainButton::clicked, this,
+            &ProblemPage::restoreWanted);
     connect(button(tr("Open another clinic …"), PlainButton::Kind::quiet), &PlainButton::clicked, this,
             &ProblemPage::otherFileWanted);
     connect(button(tr("Quit"), PlainButton::Kind::quiet), &PlainButton::clicked, this,

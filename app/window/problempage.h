@@ -20,6 +20,7 @@ public:
 
 signals:
     void retryWanted();
+    void restoreWanted();
     void otherFileWanted();
     void quitWanted();
 

@@ -12,6 +12,7 @@
 #include "window/pages.h"
 #include "window/patientstrip.h"
 #include "window/visitpage.h"
+#include "window/visitwatch.h"
 
 #include <algorithm>
 #include <QDateTime>
@@ -124,6 +125,8 @@ void MainWindow::showVisit(OpenVisit visit, int page) {
                     if (SkinFigure* skin = made->skin())
                         skin->setTerritory(territoryOf(*visit_.session, site, side));
             });
+    watch_ = std::make_unique<VisitWatch>(*store_, session, visit_.record.get());
+    connect(watch_.get(), &VisitWatch::overwritten, visitPage_.get(), &VisitPage::notice);
     stack_->addWidget(visitPage_.get());
     stack_->setCurrentWidget(visitPage_.get());
     visitPage_->setFocus();
@@ -171,6 +174,7 @@ bool MainWindow::closeVisit() {
         std::unique_ptr<VisitPage> page; ///< uses the visit, so it goes first
     };
     auto closing = std::make_shared<Closing>();
+    watch_.reset();
     closing->visit = std::move(visit_);
     closing->page = std::move(visitPage_);
     closing->page->hide();

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <set>
 #include <tuple>
 
 namespace rhizograph {
@@ -127,16 +128,18 @@ std::string folded(std::string_view text) {
     return out;
 }
 
-void PatientIndex::put(const Patient& patient) {
-    entries_.insert_or_assign(patient.id, Entry{patient.identity, folded(patient.identity.name),
-                                                folded(patient.identity.recordNumber)});
+void PatientIndex::put(const Patient& entry, const PatientId& person) {
+    if (const auto known = entries_.find(entry.id);
+        known != entries_.end() && known->second.person != entry.id)
+        --joined_;
+    if (person != entry.id) ++joined_;
+    entries_.insert_or_assign(entry.id, Entry{entry.identity, folded(entry.identity.name),
+                                              folded(entry.identity.recordNumber), person});
 }
 
-void PatientIndex::remove(const PatientId& id) {
-    entries_.erase(id);
-}
 void PatientIndex::clear() {
     entries_.clear();
+    joined_ = 0;
 }
 
 const Identity* PatientIndex::find(const PatientId& id) const {
@@ -164,17 +167,18 @@ std::vector<PatientId> PatientIndex::search(std::string_view text, std::size_t l
     using Hit = std::tuple<int, std::string_view, const PatientId*>;
     std::vector<Hit> found;
     for (const auto& [id, entry] : entries_)
-        if (const int r = rank(entry, words); r >= 0) found.emplace_back(r, entry.name, &id);
+        if (const int r = rank(entry, words); r >= 0) found.emplace_back(r, entry.name, &entry.person);
     // A single letter finds half the clinic: only what is shown is put in order.
-    const auto shown = found.begin() + static_cast<std::ptrdiff_t>(std::min(limit, found.size()));
+    const auto shown = found.begin() + static_cast<std::ptrdiff_t>(std::min(limit + joined_, found.size()));
     std::partial_sort(found.begin(), shown, found.end(), [](const Hit& left, const Hit& right) {
         const auto& [leftRank, leftName, leftId] = left;
         const auto& [rightRank, rightName, rightId] = right;
         return std::tie(leftRank, leftName, *leftId) < std::tie(rightRank, rightName, *rightId);
     });
     std::vector<PatientId> out;
-    for (auto hit = found.begin(); hit != shown; ++hit)
-        out.push_back(*std::get<2>(*hit));
+    std::set<PatientId> seen;
+    for (auto hit = found.begin(); hit != shown && out.size() < limit; ++hit)
+        if (seen.insert(*std::get<2>(*hit)).second) out.push_back(*std::get<2>(*hit));
     return out;
 }
 

@@ -107,11 +107,8 @@ void SqlStore::refreshPatients() {
                          "order by revision",
                          {indexedRevision_})) {
         const PatientId id{row.text(0)};
-        // A duplicate is found under the patient it belongs to.
-        if (row.text(1) == row.text(0))
-            index_.put({id, unsealedIdentity(id, row.bytes(3))});
-        else
-            index_.remove(id);
+        // A duplicate is found under the patient it belongs to, by its own name and number too.
+        index_.put({id, unsealedIdentity(id, row.bytes(3))}, PatientId{row.text(1)});
         indexedRevision_ = row.integer(2);
     }
 }
@@ -239,6 +236,22 @@ Outcome SqlStore::partPatients(const PatientId& duplicate) {
                        {duplicate.text(), nextPatientRevision()});
         addAudit(AuditAction::patientsParted, duplicate.text(), person);
         transaction.commit();
+    });
+}
+
+Result<std::vector<Patient>> SqlStore::duplicatesOf(const PatientId& patient) {
+    return guarded<std::vector<Patient>>([&] {
+        require(Permission::read);
+        std::vector<Patient> out;
+        for (const sql::Row& row :
+             database_->rows("select id, sealed from patient where person = $1 and id <> $1 "
+                             "order by (select min(revision) from patient_version v "
+                             "where v.patient = patient.id)",
+                             {personOf(patient)})) {
+            const PatientId id{row.text(0)};
+            out.push_back({id, unsealedIdentity(id, row.bytes(1))});
+        }
+        return out;
     });
 }
 

@@ -35,6 +35,7 @@ public:
     Result<std::vector<Patient>> searchPatients(const std::string& text, int limit) override;
     Outcome mergePatients(const PatientId& duplicate, const PatientId& into) override;
     Outcome partPatients(const PatientId& duplicate) override;
+    Result<std::vector<Patient>> duplicatesOf(const PatientId& patient) override;
     Outcome erasePatient(const PatientId& patient, const std::string& reason) override;
 
     Result<std::vector<PatientEvent>> eventsOf(const PatientId& patient) override;

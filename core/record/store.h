@@ -42,6 +42,8 @@ public:
     /// rewritten, so partPatients undoes it exactly.
     virtual Outcome mergePatients(const PatientId& duplicate, const PatientId& into) = 0;
     virtual Outcome partPatients(const PatientId& duplicate) = 0;
+    /// The entries that were joined to this patient, in the order they came into the clinic.
+    virtual Result<std::vector<Patient>> duplicatesOf(const PatientId& patient) = 0;
     /// Removes a patient with all visits for good, signed ones too. The audit keeps the ids and the reason.
     virtual Outcome erasePatient(const PatientId& patient, const std::string& reason) = 0;
 

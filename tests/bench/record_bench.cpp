@@ -1,7 +1,11 @@
-// How the record behaves as it grows. Prints medians and 95th percentiles; fails when a promise is broken.
+// How the record behaves as it grows. Prints medians and 95th percentiles, by the clock on the wall and by
+// what this program alone used; fails when the latter breaks a promise.
 //   record_bench                    two clinics made for the occasion: 10,000 and 100,000 visits
-//   RHIZOGRAPH_BENCH_CLINIC=FILE    one made before with makeclinic
 //   RHIZOGRAPH_BENCH_VISITS=N,M     other sizes
+//   RHIZOGRAPH_BENCH_CLINICS=N=FILE,M=FILE
+//       made before with makeclinic, of N and M visits and a tenth as many patients; then growth from the
+//       first to the last is held to its promise as well
+#include "baretap.h"
 #include "invented.h"
 
 #include <algorithm>
@@ -13,7 +17,6 @@
 #include <fmt/format.h>
 #include <map>
 #include <random>
-#include <sqlite3.h>
 #include <sstream>
 #include <unistd.h>
 
@@ -41,9 +44,11 @@ public:
         cpu_.push_back(cpuMicroseconds() - cpu);
     }
     [[nodiscard]] double wall(double share) { return quantile(wall_, share); }
+    [[nodiscard]] double cpu(double share) { return quantile(cpu_, share); }
     void report(benchmark::State& state) {
         state.counters["p50_us"] = quantile(wall_, 0.5);
         state.counters["p95_us"] = quantile(wall_, 0.95);
+        state.counters["cpu_p50_us"] = quantile(cpu_, 0.5);
         state.counters["cpu_p95_us"] = quantile(cpu_, 0.95);
     }
 
@@ -74,12 +79,11 @@ public:
     const fs::path& of(int visits) {
         const auto known = files_.find(visits);
         if (known != files_.end()) return known->second;
-        if (const char* given = std::getenv("RHIZOGRAPH_BENCH_CLINIC")) return files_[visits] = given;
         const fs::path file = folder_ / fmt::format("{}.rhz", visits);
         inventClinic(file, {visits / 10, visits, 6});
         return files_[visits] = file;
     }
-    [[nodiscard]] const fs::path& folder() const { return folder_; }
+    void know(int visits, const fs::path& file) { files_[visits] = file; }
 
 private:
     fs::path folder_;
@@ -88,6 +92,12 @@ private:
 
 Clinics& clinics() {
     static Clinics all;
+    return all;
+}
+
+/// What was measured, for the promises: in microseconds of this thread, by what and by how many visits.
+std::map<std::string, std::map<int, double>>& kept() {
+    static std::map<std::string, std::map<int, double>> all;
     return all;
 }
 
@@ -105,6 +115,8 @@ void openAndSignIn(benchmark::State& state) {
             if (need(store->searchPatients("")).empty()) throw std::runtime_error("no patients");
         });
     times.report(state);
+    kept()["open, sign in, list p95"][visitsOf(state)] = times.cpu(0.95);
+    kept()["open, sign in, list p50"][visitsOf(state)] = times.cpu(0.5);
 }
 
 /// One letter after another of a name somebody types: each is a search.
@@ -122,16 +134,40 @@ void searchAsYouType(benchmark::State& state) {
     }
     if (found == 0) throw std::runtime_error("nothing was found");
     times.report(state);
+    kept()["search p95"][visitsOf(state)] = times.cpu(0.95);
+    kept()["search p50"][visitsOf(state)] = times.cpu(0.5);
+}
+
+/// The same with the visits of the first 60 found, as the screen lists them.
+void searchAndList(benchmark::State& state) {
+    auto store = openedClinic(clinics().of(visitsOf(state)));
+    need(store->searchPatients(""));
+    std::mt19937 random{4};
+    Times times;
+    for (auto _ : state) {
+        const std::string name =
+            inventedName(1 + static_cast<int>(random() % static_cast<unsigned>(visitsOf(state) / 10 - 1)));
+        for (std::size_t typed = 1; typed <= 8; ++typed)
+            times.measure([&] {
+                for (const Patient& patient : need(store->searchPatients(name.substr(0, typed), 60)))
+                    benchmark::DoNotOptimize(need(store->visitsOf(patient.id)));
+            });
+    }
+    times.report(state);
 }
 
 /// Everything a visit's screen needs.
 void openVisit(benchmark::State& state) {
     auto store = openedClinic(clinics().of(visitsOf(state)));
-    std::vector<Visit> visits;
-    for (const Patient& patient : need(store->searchPatients("", 300)))
-        for (const Visit& visit : need(store->visitsOf(patient.id)))
-            visits.push_back(visit);
     std::mt19937 random{3};
+    std::vector<Visit> visits;
+    // From all over the clinic, not the newest that are at hand anyway.
+    for (int i = 0; i < 300; ++i) {
+        const int number = 1 + static_cast<int>(random() % static_cast<unsigned>(visitsOf(state) / 10 - 1));
+        for (const Patient& patient : need(store->searchPatients(fmt::format("R-{:07}", number), 1)))
+            for (const Visit& visit : need(store->visitsOf(patient.id)))
+                visits.push_back(visit);
+    }
     Times times;
     for (auto _ : state) {
         const Visit& visit = visits[random() % visits.size()];
@@ -146,6 +182,8 @@ void openVisit(benchmark::State& state) {
         });
     }
     times.report(state);
+    kept()["visit p95"][visitsOf(state)] = times.cpu(0.95);
+    kept()["visit p50"][visitsOf(state)] = times.cpu(0.5);
 }
 
 /// All findings of a patient of 40 visits.
@@ -161,6 +199,8 @@ void trendOfForty(benchmark::State& state) {
             if (visits != longHistory) throw std::runtime_error("not all visits are there");
         });
     times.report(state);
+    kept()["trend p95"][visitsOf(state)] = times.cpu(0.95);
+    kept()["trend p50"][visitsOf(state)] = times.cpu(0.5);
 }
 
 /// What a day's list costs: the visits of a day and those not signed yet are drawn from a thousand.
@@ -174,94 +214,6 @@ void listOfADay(benchmark::State& state) {
         });
     times.report(state);
 }
-
-/// The statements of a tap in plain SQLite C, with rows as long as ours, on a file of its own.
-class BareTap {
-public:
-    explicit BareTap(const fs::path& file) {
-        check(sqlite3_open(file.c_str(), &database_));
-        run("pragma journal_mode = wal; pragma synchronous = full;"
-            "create table visit (id text primary key, changed text, state text, signs integer, events "
-            "integer, head blob, "
-            "mac blob) strict;"
-            "create table event (visit text, number integer, kind text, item text, side text, bulk integer, "
-            "author text, "
-            "session text, at text, sealed blob, mac blob, primary key (visit, number)) strict;"
-            "create index event_kind on event (visit, kind);"
-            "create table finding (visit text, item text, side text, event integer, primary key (visit, "
-            "item, side)) strict;"
-            "insert into visit values ('0123456789abcdef0123456789abcdef', '', '', 0, 0, x'', x'')");
-        select_ = prepared("select * from visit where id = ?1");
-        insert_ = prepared("insert into event values (?1, ?2, 'finding', 'strength.one', 'left', 0, ?1, ?1, "
-                           "'2026-03-04T09:00:00Z', ?3, ?4)");
-        upsert_ = prepared(
-            "insert into finding values (?1, 'strength.one', 'left', ?2) on conflict (visit, item, side) "
-            "do update set event = excluded.event");
-        update_ = prepared("update visit set changed = '2026-03-04T09:00:00Z', events = ?2, head = ?3, mac = "
-                           "?4 where id = ?1");
-        begin_ = prepared("begin immediate");
-        commit_ = prepared("commit");
-    }
-    ~BareTap() {
-        for (sqlite3_stmt* statement : {select_, insert_, upsert_, update_, begin_, commit_})
-            sqlite3_finalize(statement);
-        sqlite3_close(database_);
-    }
-    BareTap(const BareTap&) = delete;
-    BareTap& operator=(const BareTap&) = delete;
-
-    void tap() {
-        ++number_;
-        step(begin_, {}, {}, {});
-        step(select_, visit_, {}, {});
-        step(insert_, visit_, sealed_, mac_);
-        step(upsert_, visit_, {}, {});
-        step(update_, visit_, mac_, mac_);
-        step(commit_, {}, {}, {});
-    }
-
-private:
-    static void check(int code) {
-        if (code != SQLITE_OK) throw std::runtime_error(sqlite3_errstr(code));
-    }
-    void run(const char* script) { check(sqlite3_exec(database_, script, nullptr, nullptr, nullptr)); }
-    sqlite3_stmt* prepared(const char* text) {
-        sqlite3_stmt* statement = nullptr;
-        check(sqlite3_prepare_v2(database_, text, -1, &statement, nullptr));
-        return statement;
-    }
-    void step(sqlite3_stmt* statement, const std::string& visit, const std::string& first,
-              const std::string& second) {
-        const int count = sqlite3_bind_parameter_count(statement);
-        if (count > 0)
-            check(
-                sqlite3_bind_text(statement, 1, visit.data(), static_cast<int>(visit.size()), SQLITE_STATIC));
-        if (count > 1) check(sqlite3_bind_int64(statement, 2, number_));
-        if (count > 2)
-            check(
-                sqlite3_bind_blob(statement, 3, first.data(), static_cast<int>(first.size()), SQLITE_STATIC));
-        if (count > 3)
-            check(sqlite3_bind_blob(statement, 4, second.data(), static_cast<int>(second.size()),
-                                    SQLITE_STATIC));
-        int code = SQLITE_ROW;
-        while ((code = sqlite3_step(statement)) == SQLITE_ROW) {
-        }
-        if (code != SQLITE_DONE) throw std::runtime_error(sqlite3_errmsg(database_));
-        check(sqlite3_reset(statement));
-    }
-
-    sqlite3* database_ = nullptr;
-    sqlite3_stmt* select_ = nullptr;
-    sqlite3_stmt* insert_ = nullptr;
-    sqlite3_stmt* upsert_ = nullptr;
-    sqlite3_stmt* update_ = nullptr;
-    sqlite3_stmt* begin_ = nullptr;
-    sqlite3_stmt* commit_ = nullptr;
-    std::int64_t number_ = 0;
-    std::string visit_ = "0123456789abcdef0123456789abcdef";
-    std::string sealed_ = std::string(81, 's'); // nonce 24, tag 16, content 41
-    std::string mac_ = std::string(32, 'm');
-};
 
 /// One saved tap, and beside it, in turn, what the same writing costs in plain SQLite on the same disk.
 void durableTap(benchmark::State& state) {
@@ -284,6 +236,7 @@ void durableTap(benchmark::State& state) {
         ours.report(state);
         state.counters["bare_p50_us"] = theirs.wall(0.5);
         state.counters["bare_p95_us"] = theirs.wall(0.95);
+        kept()["tap, times plain SQLite"][visitsOf(state)] = ours.wall(0.5) / theirs.wall(0.5);
         state.counters["p50_ratio"] = ours.wall(0.5) / theirs.wall(0.5);
         state.counters["p95_ratio"] = ours.wall(0.95) / theirs.wall(0.95);
     }
@@ -292,14 +245,44 @@ void durableTap(benchmark::State& state) {
 }
 
 std::vector<int> sizes() {
-    if (std::getenv("RHIZOGRAPH_BENCH_CLINIC") != nullptr) return {1'000'000};
     std::vector<int> out;
-    if (const char* given = std::getenv("RHIZOGRAPH_BENCH_VISITS")) {
-        std::istringstream in{given};
-        for (std::string one; std::getline(in, one, ',');)
-            out.push_back(std::max(1000, std::atoi(one.c_str())));
+    const char* made = std::getenv("RHIZOGRAPH_BENCH_CLINICS");
+    const char* wanted = std::getenv("RHIZOGRAPH_BENCH_VISITS");
+    std::istringstream in{made != nullptr ? made : wanted != nullptr ? wanted : "10000,100000"};
+    for (std::string one; std::getline(in, one, ',');) {
+        const std::size_t sign = one.find('=');
+        out.push_back(std::max(1000, std::atoi(one.substr(0, sign).c_str())));
+        if (sign != std::string::npos) clinics().know(out.back(), one.substr(sign + 1));
     }
-    return out.empty() ? std::vector{10'000, 100'000} : out;
+    return out;
+}
+
+/// Prints a promise with what was measured; whether it is kept.
+bool holds(const char* what, double measured, double most, const char* unit) {
+    fmt::print("{:9} {}: {:.3g} {} (at most {:g})\n", measured <= most ? "kept" : "BROKEN", what, measured,
+               unit, most);
+    return measured <= most;
+}
+
+bool promisesKept() {
+    bool kept = true;
+    const auto atMost = [&](const std::string& what, double most) {
+        for (const auto& [visits, time] : bench::kept()[what])
+            kept = holds(fmt::format("{}, {} visits", what, visits).c_str(), time / 1000, most, "ms") && kept;
+    };
+    atMost("open, sign in, list p95", 2000);
+    atMost("search p95", 30);
+    atMost("visit p95", 5);
+    atMost("trend p95", 10);
+    if (std::getenv("RHIZOGRAPH_BENCH_CLINICS") == nullptr) return kept;
+    for (const auto& [visits, ratio] : bench::kept()["tap, times plain SQLite"])
+        kept = holds(fmt::format("tap, {} visits", visits).c_str(), ratio, 1.3, "times plain SQLite") && kept;
+    for (const char* what : {"visit p50", "trend p50"})
+        if (const auto& times = bench::kept()[what]; times.size() > 1)
+            kept = holds(fmt::format("growth of {}", what).c_str(),
+                         times.rbegin()->second / times.begin()->second, 1.3, "times") &&
+                   kept;
+    return kept;
 }
 
 void registerAll() {
@@ -311,6 +294,7 @@ void registerAll() {
     for (const int size : sizes())
         for (const Measurement& m : {Measurement{"OpenSignInList", openAndSignIn, 20},
                                      {"SearchAsYouType", searchAsYouType, 100},
+                                     {"SearchAndList", searchAndList, 40},
                                      {"OpenVisit", openVisit, 2000},
                                      {"TrendOf40Visits", trendOfForty, 200},
                                      {"ListOfADay", listOfADay, 300},
@@ -330,6 +314,7 @@ int main(int argc, char* argv[]) {
     try {
         rhizograph::bench::registerAll();
         benchmark::RunSpecifiedBenchmarks();
+        if (!rhizograph::bench::promisesKept()) return 1;
     } catch (const std::exception& error) {
         std::fprintf(stderr, "record_bench: %s\n", error.what());
         return 1;

@@ -1,12 +1,19 @@
 #include "support/inventedvisits.h"
 
+#include "exam/findingrow.h"
+#include "exam/historysheet.h"
 #include "exam/steppage.h"
 #include "impression/impressionpanel.h"
+#include "patients/erasedialog.h"
+#include "patients/joindialog.h"
 #include "patients/patientform.h"
 #include "patients/patientpage.h"
 #include "patients/patientspage.h"
+#include "patients/restorepage.h"
 #include "patients/setuppage.h"
 #include "patients/signinpage.h"
+#include "settings/recordcard.h"
+#include "settings/settingspage.h"
 #include "window/finder.h"
 #include "window/problempage.h"
 #include "window/visitpage.h"
@@ -14,6 +21,8 @@
 #include <cstdio>
 #include <QDir>
 #include <QLineEdit>
+#include <QListWidget>
+#include <QScrollArea>
 #include <QStackedWidget>
 
 namespace rhizograph::app::testing {
@@ -86,7 +95,35 @@ private:
         shoot(window, "06-new-patient");
         window.showSettings();
         shoot(window, "07-settings");
+        keeping(window);
+        const Patient patient = found.front();
+        JoinDialog join(*window.store(), patient, &window);
+        join.searchField().setText("e");
+        join.list().setCurrentRow(0);
+        join.show();
+        shoot(join, "08-join");
+        join.close();
+        EraseDialog erase(patient, 3, &window);
+        erase.show();
+        shoot(erase, "09-erase");
+        erase.close();
         window.showPatients();
+    }
+
+    void keeping(MainWindow& window) const {
+        RecordCard& card = window.settingsPage().recordCard();
+        card.say("Backed up: clinic-20260304.rhzbackup, 412.0 KB, read back and verified (41 visits).", true);
+        for (auto* area : window.settingsPage().findChildren<QScrollArea*>())
+            if (area->isAncestorOf(&card)) area->ensureWidgetVisible(&card);
+        shoot(window, "07a-record");
+        emit card.auditWanted();
+        shoot(window, "07b-audit");
+        window.restorePage().begin(window.backupFolder().parent_path() / "clinic.rhizo");
+        auto& stack = *static_cast<QStackedWidget*>(window.centralWidget());
+        QWidget* before = stack.currentWidget();
+        stack.setCurrentWidget(&window.restorePage());
+        shoot(window, "07c-restore");
+        stack.setCurrentWidget(before);
     }
 
     void inVisit(MainWindow& window, const VisitId& visit) const {
@@ -110,6 +147,15 @@ private:
             }
         }
         page.showPage(3);
+        const Item& item = *page.session().catalogue().find(ItemId{"reflex.knee"});
+        if (auto* step = qobject_cast<StepPage*>(&page.page(3));
+            step != nullptr && step->row(item.id) != nullptr) {
+            page.session().tap({item.id, Side::left}, Value::token("1"));
+            auto* sheet = HistorySheet::open(page.session(), item, Side::left, step->row(item.id));
+            shoot(*sheet, "35-history");
+            sheet->close();
+            page.session().undoStack().undo();
+        }
         page.impression().setFolded(!page.impression().folded());
         shoot(window, "36-impression-turned");
         page.impression().setFolded(page.upright());

@@ -5,9 +5,11 @@
 
 #include <array>
 #include <fcntl.h>
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <nlohmann/json.hpp>
 #include <pty.h>
+#include <sys/mount.h>
 #include <sys/stat.h>
 #include <sys/wait.h>
 
@@ -290,6 +292,93 @@ TEST_F(RhizoOnAClinic, AsksForThePassphraseWithoutShowingIt) {
     EXPECT_EQ(code, 2);
     EXPECT_THAT(shown, HasSubstr("given up"));
     EXPECT_THAT(shown, Not(HasSubstr("corr")));
+}
+
+/// Runs rhizo as somebody to whom the rights of files apply.
+std::string saidToNobody(const std::vector<std::string>& words) {
+    std::array<int, 2> ends{};
+    if (::pipe(ends.data()) != 0) throw std::runtime_error("no pipe");
+    const pid_t child = ::fork();
+    if (child == 0) {
+        ::dup2(ends[1], STDERR_FILENO);
+        if (::getuid() == 0 && ::setuid(65534) != 0) ::_exit(126);
+        std::vector<std::string> command{RHIZO_PROGRAM};
+        command.insert(command.end(), words.begin(), words.end());
+        std::vector<char*> arguments;
+        for (std::string& word : command)
+            arguments.push_back(word.data());
+        arguments.push_back(nullptr);
+        ::execv(RHIZO_PROGRAM, arguments.data());
+        ::_exit(127);
+    }
+    ::close(ends[1]);
+    std::string said;
+    std::array<char, 1024> part{};
+    for (ssize_t count = 0; (count = ::read(ends[0], part.data(), part.size())) > 0;)
+        said.append(part.data(), static_cast<std::size_t>(count));
+    ::close(ends[0]);
+    int status = 0;
+    ::waitpid(child, &status, 0);
+    return fmt::format("{} {}", WIFEXITED(status) ? WEXITSTATUS(status) : -1, said);
+}
+
+TEST_F(RhizoOnAClinic, SaysWhatIsWrongWithTheFileAndLeavesItAsItIs) {
+    const std::string whole = contentOf(file);
+    const auto verify = [&](const fs::path& clinic) {
+        return rhizoAsAda({"verify", "--database", clinic.string()});
+    };
+    const auto expectSaid = [&](const std::string& bytes, const char* reason, int code = 2) {
+        const fs::path other = folder.path() / "other.rhz";
+        for (const char* suffix : {"", "-wal", "-shm"})
+            fs::remove(other.string() + suffix);
+        std::ofstream(other, std::ios::binary) << bytes;
+        const ProcessResult said = verify(other);
+        EXPECT_EQ(said.code, code) << reason << ": " << said.err;
+        EXPECT_EQ(said.out, "");
+        EXPECT_THAT(said.err, HasSubstr(reason));
+        EXPECT_EQ(contentOf(other), bytes) << reason;
+    };
+    expectSaid(whole.substr(0, whole.size() / 2), "damaged");
+    expectSaid(std::string(4000, '\x5a'), "not a clinic");
+    expectSaid("SQLite format 3\0" + std::string(3000, '\x17'), "not a clinic");
+    const fs::path letters = folder.path() / "letters.db";
+    std::ofstream{letters};
+    sqlite::Database{letters, 50}.script("create table letter (text text)");
+    expectSaid(contentOf(letters), "another program");
+    sqlite::Database{letters, 50}.script(
+        "create table meta (x); pragma application_id = 1381648177; pragma user_version = 9000;");
+    expectSaid(contentOf(letters), "newer version");
+    ::chmod(folder.path().c_str(), 0555);
+    ::chmod(secret.c_str(), 0644);
+    ::chmod(file.c_str(), 0444);
+    EXPECT_THAT(saidToNobody({"verify", "--database", file.string(), "--user", "Ada Thornfield",
+                              "--passphrase-file", secret.string()}),
+                HasSubstr("read-only"));
+    ::chmod(folder.path().c_str(), 0700);
+    ::chmod(secret.c_str(), 0600);
+    ::chmod(file.c_str(), 0600);
+    {
+        sqlite::Database other{file, 50};
+        other.script("pragma locking_mode = exclusive; begin exclusive;");
+        const ProcessResult locked = verify(file);
+        EXPECT_NE(locked.code, 0);
+        EXPECT_THAT(locked.err, HasSubstr("nother program"));
+    }
+    EXPECT_EQ(verify(file).code, 0) << "and all is well afterwards";
+}
+
+TEST_F(RhizoOnAClinic, SaysThatTheDiskIsFullAndLeavesNoHalfBackup) {
+    const fs::path small = folder.path() / "small";
+    fs::create_directory(small);
+    if (::mount("tmpfs", small.c_str(), "tmpfs", 0, "size=64k,mode=0700") != 0) return; // not allowed here
+    const ProcessResult full =
+        rhizoAsAda({"backup", "--database", file.string(), (small / "b.rhzbackup").string()});
+    EXPECT_EQ(full.code, 1) << full.err;
+    EXPECT_THAT(full.err, HasSubstr("full"));
+    EXPECT_TRUE(fs::is_empty(small));
+    ::umount2(small.c_str(), MNT_DETACH);
+    EXPECT_EQ(rhizoAsAda({"backup", "--database", file.string(), backup.string()}).code, 0)
+        << "elsewhere there is room";
 }
 
 } // namespace

@@ -1,5 +1,4 @@
-#include "hands.h"
-#include "support/inventedvisits.h"
+#include "windowfixture.h"
 
 #include "patients/setuppage.h"
 #include "window/finder.h"
@@ -12,51 +11,9 @@
 
 #include <fstream>
 #include <gtest/gtest.h>
-#include <sqlite3.h>
 
 namespace rhizograph::app::testing {
 namespace {
-
-/// Another program on the same file.
-class OtherProgram {
-public:
-    explicit OtherProgram(const std::filesystem::path& file) {
-        if (sqlite3_open(file.c_str(), &database_) != SQLITE_OK) throw std::runtime_error("cannot open");
-        run("pragma busy_timeout = 2000");
-    }
-    ~OtherProgram() { sqlite3_close(database_); }
-    OtherProgram(const OtherProgram&) = delete;
-    OtherProgram& operator=(const OtherProgram&) = delete;
-    void run(const char* sql) {
-        if (sqlite3_exec(database_, sql, nullptr, nullptr, nullptr) != SQLITE_OK)
-            throw std::runtime_error(sqlite3_errmsg(database_));
-    }
-
-private:
-    sqlite3* database_ = nullptr;
-};
-
-class WindowTest : public ::testing::Test {
-protected:
-    WindowTest() {
-        clinic.options.busyMilliseconds = 50;
-        clinic.create();
-        visit = inventDay(*clinic.opened());
-        window = clinic.window();
-        window->openDatabase();
-        window->show();
-        signIn(*window);
-    }
-    VisitPage& opened() {
-        window->openVisitById(visit);
-        return *window->visitPage();
-    }
-    VisitState stateNow() { return need(clinic.opened()->visit(visit)).state; }
-
-    AppClinic clinic;
-    VisitId visit;
-    std::unique_ptr<MainWindow> window;
-};
 
 TEST_F(WindowTest, TheLetterUTakesTheLastTapBack) {
     VisitPage& page = opened();

@@ -108,6 +108,8 @@ const std::vector<Action>& actions() {
         {"join duplicates", "ca",
          [](Store& s, const Scene& x) { return s.mergePatients(x.lonely.id, x.patient.id); }},
         {"part duplicates", "ca", [](Store& s, const Scene& x) { return s.partPatients(x.joined.id); }},
+        {"list joined duplicates", "ncra",
+         [](Store& s, const Scene& x) { return outcomeOf(s.duplicatesOf(x.patient.id)); }},
         {"read the audit", "ra", [](Store& s, const Scene&) { return outcomeOf(s.audit(10)); }},
         {"verify", "ra", [](Store& s, const Scene&) { return outcomeOf(s.verify()); }},
         {"add a user", "a",

@@ -138,6 +138,11 @@ protected:
 TEST_F(Duplicates, JoinedAreOnePersonWithAllVisitsInOrder) {
     need(store->mergePatients(duplicate.id, patient.id));
     EXPECT_THAT(found("fernwhistl"), ElementsAre("Quillon Fernwhistle"));
+    EXPECT_THAT(found("q-1707"), ElementsAre("Quillon Fernwhistle")) << "whoever holds the old number";
+    const auto joined = need(store->duplicatesOf(patient.id));
+    ASSERT_EQ(joined.size(), 1U);
+    EXPECT_EQ(joined[0].id, duplicate.id);
+    EXPECT_EQ(joined[0].identity, duplicate.identity);
     const auto visits = need(store->visitsOf(patient.id));
     ASSERT_EQ(visits.size(), 2U);
     EXPECT_EQ(visits[0].id, early.id);
@@ -150,6 +155,8 @@ TEST_F(Duplicates, JoinedAreOnePersonWithAllVisitsInOrder) {
 TEST_F(Duplicates, PartedAreAsTheyWere) {
     need(store->mergePatients(duplicate.id, patient.id));
     need(store->partPatients(duplicate.id));
+    EXPECT_TRUE(need(store->duplicatesOf(patient.id)).empty());
+    EXPECT_THAT(found("q-1707"), ElementsAre("Quilon Fernwhistl"));
     EXPECT_EQ(need(store->patient(duplicate.id)).identity, duplicate.identity);
     EXPECT_EQ(need(store->visitsOf(duplicate.id)).size(), 1U);
     EXPECT_EQ(need(store->visitsOf(patient.id)).size(), 1U);
