@@ -42,9 +42,9 @@ const std::vector<Command>& commands() {
          {1, {"--previous"}},
          runExplain},
         {"summary",
-         "FILE [--previous FILE] [--format text|pdf] [--output PATH] [--paper a4|letter]",
-         "Write the examination and impression for the chart",
-         {1, {"--previous", "--format", "--output", "--paper"}},
+         "FILE [--previous FILE] [--form full|short] [--format text|pdf] [--output PATH] [--paper a4|letter]",
+         "Write the examination and impression for the chart; the short form is for one page",
+         {1, {"--previous", "--form", "--format", "--output", "--paper"}},
          runSummary},
         {"compare",
          "A [B C …] [--format text|json|csv] [--output PATH]",
@@ -53,15 +53,33 @@ const std::vector<Command>& commands() {
          {1, {"--format", "--output"}, 999},
          runCompare},
         {"export",
-         "FILE [--format fhir|csv] [--texts yes|no] [--output PATH]",
-         "Write an exam file as a FHIR R4 document, or as a table without free text unless --texts yes",
-         {1, {"--format", "--texts", "--output"}},
+         "FILE | --database FILE --user NAME [--patient NUMBER] [--names yes|no] [--format fhir|csv] "
+         "[--texts "
+         "yes|no] [--output PATH]",
+         "Write an exam file, or a patient with all visits, as FHIR R4; or findings (of all patients where "
+         "none "
+         "is named) as a table. Nobody is named unless --names yes; a table has free text with --texts yes",
+         {0,
+          {"--database", "--user", "--passphrase-file", "--passphrase-fd", "--patient", "--names", "--format",
+           "--texts", "--output"},
+          1},
          runExport},
         {"import",
-         "FILE [--output PATH]",
-         "Read the FHIR document of an export back into an exam file, whole or not at all",
-         {1, {"--output"}},
+         "FILE [--output PATH | --database FILE --user NAME [--patient NUMBER]]",
+         "Read FHIR, whole or not at all: an export of ours back into visits, or another system's patient, "
+         "conditions and measures into an intake to confirm, listing what was not taken",
+         {1, {"--output", "--database", "--user", "--passphrase-file", "--passphrase-fd", "--patient"}},
          runImport},
+        {"patients",
+         "LIST --database FILE --user NAME [--columns FIELD=COLUMN,…] [--dates ymd|dmy|mdy] [--write "
+         "no|all|ready]",
+         "Show what a table of patients (CSV) would bring in, row by row what is wrong with it; --write all "
+         "adds "
+         "them where nothing is wrong, --write ready those that are right",
+         {1,
+          {"--database", "--user", "--passphrase-file", "--passphrase-fd", "--columns", "--dates",
+           "--write"}},
+         runPatients},
         {"demo",
          "--database FILE",
          "Make a new clinic of invented patients to look around in",

@@ -30,6 +30,7 @@ Reply runKnowledge(const Arguments& arguments);
 Reply runBackup(const Arguments& arguments);
 Reply runRestore(const Arguments& arguments);
 Reply runVerify(const Arguments& arguments);
+Reply runPatients(const Arguments& arguments);
 Reply runPerson(const Arguments& arguments);
 Reply runUsers(const Arguments& arguments);
 Reply runCheck(const Arguments& arguments);

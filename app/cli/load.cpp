@@ -28,4 +28,10 @@ Result<ExamPair> readVisit(const Arguments& arguments, const Catalogue& catalogu
     return ExamPair{std::move(*exam), std::move(previous)};
 }
 
+Result<bool> briefForm(const Arguments& arguments) {
+    const std::string form = arguments.option("--form").value_or("full");
+    if (form == "full" || form == "short") return form == "short";
+    return Problem{"", "--form", "\"" + form + "\" is neither full nor short"};
+}
+
 } // namespace rhizograph::cli

@@ -22,4 +22,7 @@ struct ExamPair {
 /// this one is a problem.
 Result<ExamPair> readVisit(const Arguments& arguments, const Catalogue& catalogue);
 
+/// --form: whether the short form is wanted.
+Result<bool> briefForm(const Arguments& arguments);
+
 } // namespace rhizograph::cli

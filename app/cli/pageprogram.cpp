@@ -15,7 +15,7 @@ namespace {
 
 std::vector<std::string> commandOf(const std::string& program, const Arguments& arguments) {
     std::vector<std::string> words{program};
-    for (const char* option : {"--previous", "--output", "--paper"})
+    for (const char* option : {"--previous", "--output", "--paper", "--form"})
         if (const auto value = arguments.option(option)) words.insert(words.end(), {option, *value});
     words.insert(words.end(), {"--", arguments.files[0]});
     return words;

@@ -3,27 +3,7 @@
 #include "cli/recordaccess.h"
 #include "exchange/patientfile.h"
 
-#include <algorithm>
-#include <fmt/format.h>
-
 namespace rhizograph::cli {
-namespace {
-
-/// The one patient with this record number. A number that two have is no answer: handing out the wrong
-/// person's record cannot be taken back.
-Result<PatientId> patientNumbered(Store& store, const std::string& number) {
-    auto found = store.searchPatients(number, 10'000);
-    if (!found) return found.problems();
-    std::erase_if(*found, [&](const Patient& patient) { return patient.identity.recordNumber != number; });
-    if (found->size() == 1) return found->front().id;
-    return Problem{"", "--patient",
-                   found->empty()
-                       ? "the clinic knows no patient with the record number \"" + number + "\""
-                       : fmt::format("{} patients have the record number \"{}\"; join or correct them first",
-                                     found->size(), number)};
-}
-
-} // namespace
 
 Reply runPerson(const Arguments& arguments) {
     const auto number = needed(arguments, "--patient");

@@ -38,6 +38,18 @@ Result<std::unique_ptr<Store>> signInTo(const Arguments& arguments) {
     return store;
 }
 
+Result<PatientId> patientNumbered(Store& store, const std::string& number) {
+    auto found = store.searchPatients(number, 10'000);
+    if (!found) return found.problems();
+    std::erase_if(*found, [&](const Patient& patient) { return patient.identity.recordNumber != number; });
+    if (found->size() == 1) return found->front().id;
+    return Problem{"", "--patient",
+                   found->empty()
+                       ? "the clinic knows no patient with the record number \"" + number + "\""
+                       : fmt::format("{} patients have the record number \"{}\"; join or correct them first",
+                                     found->size(), number)};
+}
+
 Reply because(const Problems& problems, Failure failure) {
     const bool machine =
         failure == Failure::full || failure == Failure::device || failure == Failure::readOnly;

@@ -18,6 +18,10 @@ Result<std::unique_ptr<Store>> openRecord(const Arguments& arguments);
 /// The clinic of --database with --user signed in.
 Result<std::unique_ptr<Store>> signInTo(const Arguments& arguments);
 
+/// The one patient with this record number. A number that two have is no answer: handing out the wrong
+/// person's record cannot be taken back.
+Result<PatientId> patientNumbered(Store& store, const std::string& number);
+
 /// Why the store's last call failed: the machine's fault (disk full, device) or the input's.
 [[nodiscard]] Reply because(const Problems& problems, Failure failure);
 

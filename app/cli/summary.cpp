@@ -28,13 +28,15 @@ Reply runSummary(const Arguments& arguments) {
     if (format != "text")
         return refused({Problem{"", "--format", "\"" + format + "\" is neither text nor pdf"}});
     if (arguments.option("--paper")) return refused({Problem{"", "--paper", "only a pdf has pages"}});
+    const auto brief = briefForm(arguments);
+    if (!brief) return refused(brief.problems());
     const auto knowledge = loadKnowledge();
     if (!knowledge) return failed(knowledge.problems());
     const auto visit = readVisit(arguments, knowledge->catalogue());
     if (!visit) return refused(visit.problems());
     const Assessment assessment = assess(visit->exam, *knowledge, visit->before());
-    return deliver(arguments, heading(visit->exam) +
-                                  asText(narrate(visit->exam, assessment, *knowledge, visit->before())));
+    const Narrative whole = narrate(visit->exam, assessment, *knowledge, visit->before());
+    return deliver(arguments, heading(visit->exam) + asText(*brief ? inShort(whole, *knowledge) : whole));
 }
 
 } // namespace rhizograph::cli

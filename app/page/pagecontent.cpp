@@ -68,6 +68,15 @@ std::vector<PageSection> pageSections(const Narrative& narrative, bool notExamin
     return out;
 }
 
+Narrative narrativeOf(const std::vector<PageSection>& sections, const QString& cautions) {
+    Narrative out;
+    for (const PageSection& each : sections)
+        out.sections.push_back({each.id.toStdString(), each.title.toStdString(), each.bold.toStdString(),
+                                each.text.toStdString(), each.quiet.toStdString()});
+    out.cautions = cautions.toStdString();
+    return out;
+}
+
 std::vector<PageFigures> pageFigures(const Catalogue& catalogue, const FigureArt& art, const Exam& exam) {
     std::vector<PageFigures> out;
     for (const SkinLayer& layer : skinLayers(catalogue)) {

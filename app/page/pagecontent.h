@@ -39,6 +39,20 @@ struct PageFigures {
     std::vector<std::pair<SkinMark, QString>> legend;
 };
 
+/// One side over the visits; places from 0 (foot of the chart) to 1.
+struct PageTrendLine {
+    QString name; ///< "right", "left" or empty
+    bool left = false;
+    std::vector<std::optional<double>> places; ///< empty: not examined at that visit
+};
+
+/// The course of one question, drawn small.
+struct PageTrend {
+    QString title;
+    QString words; ///< "left 4/5 → 2/5": first and last values
+    std::vector<PageTrendLine> lines;
+};
+
 struct PageSignature {
     QString by;
     QString at; ///< "24 November 2026, 10:49"
@@ -55,6 +69,8 @@ struct PageContent {
     PageIdentity identity;
     std::vector<PageSection> sections;
     std::vector<PageFigures> figures;
+    std::vector<PageTrend> trends;   ///< stand after the comparison
+    std::vector<QString> trendDates; ///< of the visits, oldest first
     QString plan;
     std::optional<PageSignature> signature; ///< none: the page says that it is a draft
     std::vector<PageAddendum> addenda;
@@ -67,6 +83,14 @@ struct PageContent {
 /// One row of figures for every layer on which something was recorded.
 [[nodiscard]] std::vector<PageFigures> pageFigures(const Catalogue& catalogue, const FigureArt& art,
                                                    const Exam& exam);
+
+/// The narrative that sections stand for, so that it can be put into its short form or into plain words.
+[[nodiscard]] Narrative narrativeOf(const std::vector<PageSection>& sections, const QString& cautions);
+
+/// The questions with the most important change over the visits (oldest first), at most `most`; and the
+/// dates.
+void addTrends(PageContent& content, const std::vector<Exam>& visits, const Knowledge& knowledge,
+               std::size_t most = 3);
 
 /// "52 y, man"; what is not known is said to be unknown.
 [[nodiscard]] QString aboutWords(const Subject& subject);

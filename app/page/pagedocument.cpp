@@ -3,6 +3,7 @@
 #include "page/pageflow.h"
 #include "page/pagetheme.h"
 
+#include <algorithm>
 #include <QPagedPaintDevice>
 #include <QPainter>
 
@@ -47,7 +48,39 @@ public:
         painter_.drawRect(swatch.box);
     }
 
+    void operator()(const PageChart& chart) const {
+        painter_.setPen(QPen(pageTheme().line, pixel * 0.5));
+        painter_.drawLine(chart.box.bottomLeft(), chart.box.bottomRight());
+        painter_.drawLine(chart.box.topLeft(), chart.box.topRight());
+        for (const PageTrendLine& line : content_.trends.at(chart.trend).lines)
+            drawCourse(chart.box, line);
+    }
+
 private:
+    void drawCourse(const QRectF& box, const PageTrendLine& line) const {
+        const qreal mark = millimeters(0.9);
+        const QRectF inside = box.adjusted(mark, mark, -mark, -mark);
+        const auto count = static_cast<qreal>(std::max<std::size_t>(line.places.size() - 1, 1));
+        std::optional<QPointF> before;
+        for (std::size_t visit = 0; visit < line.places.size(); ++visit) {
+            const auto& place = line.places[visit];
+            if (!place) {
+                before.reset();
+                continue;
+            }
+            const QPointF at(inside.left() + inside.width() * static_cast<qreal>(visit) / count,
+                             inside.bottom() - inside.height() * *place);
+            painter_.setPen(
+                QPen(pageTheme().ink, pixel, line.left ? Qt::DashLine : Qt::SolidLine, Qt::FlatCap));
+            if (before) painter_.drawLine(*before, at);
+            before = at;
+            painter_.setPen(QPen(pageTheme().ink, pixel));
+            painter_.setBrush(line.left ? pageTheme().raised : pageTheme().ink);
+            const QRectF spot(at.x() - mark, at.y() - mark, 2 * mark, 2 * mark);
+            line.left ? painter_.drawRect(spot) : painter_.drawEllipse(spot);
+        }
+    }
+
     QPainter& painter_;
     const PageContent& content_;
     const FigureArt* art_;

@@ -38,6 +38,12 @@ struct PageSwatch {
     SkinMark mark = SkinMark::none;
 };
 
+/// A small chart of the course over all visits.
+struct PageChart {
+    QRectF box;
+    std::size_t trend = 0; ///< which of the content's
+};
+
 /// Where one section, or the part of it that one page holds, stands.
 struct PageBlock {
     QString section; ///< its id
@@ -45,7 +51,7 @@ struct PageBlock {
     QRectF box;
 };
 
-using PageElement = std::variant<PageLine, PageRule, PagePicture, PageSwatch>;
+using PageElement = std::variant<PageLine, PageRule, PagePicture, PageSwatch, PageChart>;
 
 /// An examination laid out on pages of one size. Positions are in twentieths of a point from the paper's
 /// corner.

@@ -70,6 +70,7 @@ std::vector<std::vector<PageElement>> PageFlow::pages() {
         section(each);
         placeFigures(each.id);
     }
+    trends();
     placeFigures({}); // of layers without a section of their own
     plan();
     signature();

@@ -25,6 +25,7 @@ private:
     qreal caption(const QString& text, const QRectF& under);
     void sideNames(const QRectF& target, FigureView view);
     void legend(const PageFigures& figures);
+    void trends(); ///< in pageflowtrends.cpp
     void plan();
     void addenda();
     void signature();

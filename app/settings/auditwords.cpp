@@ -65,6 +65,8 @@ QString actionText(AuditAction action) {
         return tr("Unsaved changes brought back");
     case AuditAction::eventWritten:
         return tr("Event written");
+    case AuditAction::imported:
+        return tr("Imported");
     }
     return {};
 }

@@ -1,3 +1,4 @@
+#include "base/date.h"
 #include "exchange/csv.h"
 #include "exchange/fhir.h"
 
@@ -20,7 +21,8 @@ const char* lookWord(Look look) {
     return "unjudged";
 }
 
-std::string row(const Exam& exam, const Item& item, Side side, const Finding& finding, bool texts) {
+/// The fields of one finding, with the end of the row.
+std::string fieldsOf(const Item& item, Side side, const Finding& finding, bool texts) {
     const Value& value = finding.value;
     const bool words = value.kind() == Value::Kind::text;
     const std::string said = !value.testable()  ? std::string{}
@@ -30,8 +32,7 @@ std::string row(const Exam& exam, const Item& item, Side side, const Finding& fi
     const std::string state = !value.testable() ? "not_testable"
                               : words && !texts ? "text_left_out"
                                                 : lookWord(lookOf(item.scale, value));
-    return csvRow({exam.date, exam.subject.age ? std::to_string(*exam.subject.age) : "", exam.subject.sex,
-                   item.id.text(), csvField(item.label), side == Side::none ? "" : std::string{name(side)},
+    return csvRow({item.id.text(), csvField(item.label), side == Side::none ? "" : std::string{name(side)},
                    said, csvField(item.scale.unit), state, value.testable() ? "" : value.word(),
                    finding.bulk ? "yes" : "no",
                    finding.note.empty() ? ""
@@ -39,15 +40,49 @@ std::string row(const Exam& exam, const Item& item, Side side, const Finding& fi
                                         : "left_out"});
 }
 
-} // namespace
+constexpr const char* kFindingHead = "item,label,side,value,unit,state,because,bulk,note\r\n";
 
-std::string examCsv(const Exam& exam, const Catalogue& catalogue, bool texts) {
-    std::string out = csvRow({"visit_date", "age", "sex", "item", "label", "side", "value", "unit", "state",
-                              "because", "bulk", "note"});
+void addRows(std::string& out, const std::string& lead, const Exam& exam, const Catalogue& catalogue,
+             bool texts) {
     for (const Item& item : catalogue.items())
         for (const Side side : {Side::none, Side::right, Side::left})
             if (const Finding* finding = exam.find({item.id, side}))
-                out += row(exam, item, side, *finding, texts);
+                out += lead + "," + fieldsOf(item, side, *finding, texts);
+}
+
+constexpr int kOldestAlone = 89; ///< above it people are few enough to be known by it
+
+std::string ageText(const Subject& subject, bool names) {
+    if (!subject.age) return {};
+    return !names && *subject.age > kOldestAlone ? "90+" : std::to_string(*subject.age);
+}
+
+} // namespace
+
+std::string examCsv(const Exam& exam, const Catalogue& catalogue, bool texts) {
+    std::string out = std::string{"visit_date,age,sex,"} + kFindingHead;
+    const std::string age = ageText(exam.subject, true);
+    addRows(out, exam.date + "," + age + "," + exam.subject.sex, exam, catalogue, texts);
+    return out;
+}
+
+std::string recordsCsv(const std::vector<PatientRecord>& records, const Catalogue& catalogue,
+                       const CsvWanted& wanted) {
+    std::string out = std::string{wanted.names ? "record_number,visit_date" : "patient,day"} +
+                      ",visit,age,sex," + kFindingHead;
+    for (const PatientRecord& record : records) {
+        const std::string who =
+            wanted.names ? csvText(record.identity.recordNumber) : randomUuid().substr(0, 8);
+        int number = 0;
+        for (const VisitRecord& visit : record.visits) {
+            const Exam& exam = visit.exam;
+            const int day = daysBetween(record.visits.front().exam.date, exam.date).value_or(0);
+            addRows(out,
+                    fmt::format("{},{},{},{},{}", who, wanted.names ? exam.date : std::to_string(day),
+                                ++number, ageText(exam.subject, wanted.names), exam.subject.sex),
+                    exam, catalogue, wanted.texts);
+        }
+    }
     return out;
 }
 

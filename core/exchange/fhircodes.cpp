@@ -29,6 +29,36 @@ std::map<std::string, std::string> wordsOf(const JsonNode& node) {
     return out;
 }
 
+ForeignMeasure measureOf(const JsonNode& node) {
+    node.onlyKeys({"item", "days", "remark"});
+    ForeignMeasure out{node.at("item").string(), node.at("days").integer(), {}};
+    if (const auto remark = node.find("remark")) out.remark = remark->string();
+    return out;
+}
+
+void readForeign(const JsonNode& root, FhirCodes& out) {
+    for (const auto& [code, measure] : root.at("foreign_measures").members())
+        out.measures.emplace(code, measureOf(measure));
+    for (const auto& [unit, others] : root.at("foreign_units").members())
+        for (const JsonNode& other : others.items())
+            out.units[unit].push_back(
+                {other.at("from").string(), other.at("factor").number(), other.at("offset").number()});
+    for (const JsonNode& each : root.at("foreign_conditions").items())
+        out.conditions.push_back(
+            {each.at("prefixes").strings(), each.at("item").string(), each.at("value").string()});
+}
+
+void checkForeign(const Catalogue& catalogue, const JsonNode& root, const FhirCodes& codes) {
+    for (const auto& [code, measure] : codes.measures) {
+        const Item* item = catalogue.find(measure.item);
+        if (item == nullptr || item->sided || !item->scale.numeric())
+            root.at("foreign_measures").fail("\"" + measure.item + "\" is no measure without sides");
+    }
+    for (const ForeignCondition& each : codes.conditions)
+        if (const auto wrong = check(catalogue, {ItemId{each.item}, Side::none}, Value::token(each.value)))
+            root.at("foreign_conditions").fail(each.item + ": " + *wrong);
+}
+
 void checkAgainst(const Catalogue& catalogue, const JsonNode& root, const FhirCodes& codes) {
     const auto known = [&](const std::string& item) {
         if (catalogue.find(item) == nullptr) root.fail("no such item \"" + item + "\" in the catalogue");
@@ -62,7 +92,9 @@ Result<FhirCodes> FhirCodes::parse(std::string_view text, const std::string& nam
     out.age = codeOf(root.at("age"));
     out.ucum = wordsOf(root.at("ucum"));
     out.absentReasons = wordsOf(root.at("absent_reasons"));
+    readForeign(root, out);
     checkAgainst(catalogue, root, out);
+    checkForeign(catalogue, root, out);
     if (!problems.empty()) return problems;
     return out;
 }

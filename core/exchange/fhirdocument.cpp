@@ -1,7 +1,7 @@
 #include "exchange/fhir.h"
 #include "exchange/fhirnames.h"
 #include "exchange/fhirobservation.h"
-#include "exchange/narrative.h"
+#include "exchange/fhirpapers.h"
 #include "reasoning/names.h"
 #include "reasoning/phrases.h"
 
@@ -37,14 +37,22 @@ public:
 
     ordered_json write() {
         const std::string composition = newUrl();
-        subject_ = add(patient());
-        device_ = add(device());
+        subject_ = add(patientResource(visit_.identity != nullptr ? *visit_.identity : Identity{},
+                                       visit_.exam.subject.sex));
+        device_ = add(deviceResource());
         encounter_ = add(encounter());
         if (visit_.exam.subject.age) add(age());
         addObservations();
         addComputed();
+        if (visit_.record != nullptr) {
+            papers_.write(visit_.record->papers, composition);
+            for (const auto& [section, url] : papers_.entries())
+                bySection_[section].push_back(reference(url));
+        }
         add(provenance(composition));
         ordered_json out{{"resourceType", "Bundle"}};
+        if (visit_.record != nullptr && visit_.record->textsLeftOut)
+            out["meta"]["security"] = ordered_json::array({coding(securitySystem, textsLeftOut)});
         out["identifier"] = {{"system", "urn:ietf:rfc:3986"}, {"value", "urn:uuid:" + visit_.documentId}};
         out["type"] = "document";
         out["timestamp"] = visit_.writtenAt;
@@ -71,35 +79,24 @@ private:
         return {{"subject", reference(subject_)}, {"encounter", reference(encounter_)}};
     }
 
-    [[nodiscard]] ordered_json patient() const {
-        ordered_json out{{"resourceType", "Patient"}};
-        out["identifier"] = ordered_json::array({ordered_json{
-            {"system", "urn:ietf:rfc:3986"}, {"value", fmt::format("urn:uuid:{}", randomUuid())}}});
-        if (!visit_.exam.subject.sex.empty()) out["gender"] = visit_.exam.subject.sex;
-        return out;
+    [[nodiscard]] ordered_json deviceResource() const {
+        const bool isSigned = visit_.record != nullptr && visit_.record->papers.signature;
+        return fhir::deviceResource(visit_.programVersion, visit_.assessment.knowledgeVersion,
+                                    isSigned ? visit_.record->papers.signature->knowledgeVersion : "");
     }
 
-    [[nodiscard]] ordered_json device() const {
-        ordered_json property{{"type", ordered_json{{"text", "Knowledge version"}}}};
-        property["valueCode"] =
-            ordered_json::array({ordered_json{{"text", visit_.assessment.knowledgeVersion}}});
-        ordered_json out{{"resourceType", "Device"}};
-        out["identifier"] =
-            ordered_json::array({ordered_json{{"system", deviceSystem}, {"value", programName}}});
-        out["status"] = "active";
-        out["deviceName"] =
-            ordered_json::array({ordered_json{{"name", programName}, {"type", "model-name"}}});
-        out["version"] = ordered_json::array({ordered_json{{"value", visit_.programVersion}}});
-        out["property"] = ordered_json::array({property});
-        return out;
+    [[nodiscard]] bool signedOff() const {
+        return visit_.record != nullptr && visit_.record->papers.signature.has_value();
     }
 
-    [[nodiscard]] ordered_json encounter() const {
-        ordered_json out{{"resourceType", "Encounter"},
-                         {"status", visit_.signedOff ? "finished" : "in-progress"}};
+    [[nodiscard]] ordered_json encounter() {
+        ordered_json out{{"resourceType", "Encounter"}, {"status", signedOff() ? "finished" : "in-progress"}};
         out["class"] = coding("http://terminology.hl7.org/CodeSystem/v3-ActCode", "AMB");
         out["subject"] = reference(subject_);
         if (!visit_.exam.date.empty()) out["period"] = {{"start", visit_.exam.date}};
+        if (visit_.record != nullptr && !visit_.record->author.empty())
+            out["participant"] = ordered_json::array(
+                {ordered_json{{"individual", reference(papers_.practitioner(visit_.record->author))}}});
         return out;
     }
 
@@ -130,8 +127,12 @@ private:
     void addComputed() {
         if (!visit_.assessment.nothingKnown && !visit_.assessment.localization.empty())
             bySection_["impression"].push_back(reference(add(riskAssessment())));
-        for (const RedSign& sign : visit_.assessment.redSigns)
-            bySection_["red_signs"].push_back(reference(add(flag(sign))));
+        for (const RedSign& sign : visit_.assessment.redSigns) {
+            const std::string code = redSignPrefix + sign.id + "." + std::string{name(sign.urgency)};
+            const std::string url = add(flag(sign, code));
+            bySection_["red_signs"].push_back(reference(url));
+            papers_.flagged(code, url);
+        }
     }
 
     [[nodiscard]] ordered_json riskAssessment() const {
@@ -174,11 +175,11 @@ private:
         return out;
     }
 
-    [[nodiscard]] ordered_json flag(const RedSign& sign) const {
+    [[nodiscard]] ordered_json flag(const RedSign& sign, const std::string& code) const {
         ordered_json out{{"resourceType", "Flag"}, {"status", "active"}};
         out["category"] = ordered_json::array(
             {oneCoding("http://terminology.hl7.org/CodeSystem/flag-category", "clinical", "Clinical")});
-        out["code"] = oneCoding(findingSystem, fmt::format("red.{}.{}", sign.id, name(sign.urgency)));
+        out["code"] = oneCoding(findingSystem, code);
         out["code"]["text"] = sign.sentence + " " + sign.action;
         out.update(about());
         out["period"] = {{"start", visit_.exam.date.empty() ? visit_.writtenAt : visit_.exam.date}};
@@ -187,10 +188,7 @@ private:
     }
 
     [[nodiscard]] ordered_json provenance(const std::string& composition) const {
-        ordered_json agent{
-            {"type",
-             oneCoding("http://terminology.hl7.org/CodeSystem/provenance-participant-type", "assembler")},
-            {"who", reference(device_)}};
+        ordered_json agent{{"type", oneCoding(participantSystem, "assembler")}, {"who", reference(device_)}};
         ordered_json out{{"resourceType", "Provenance"}};
         out["target"] = ordered_json::array({reference(composition)});
         out["recorded"] = visit_.writtenAt;
@@ -199,17 +197,29 @@ private:
     }
 
     [[nodiscard]] ordered_json composition() {
+        const VisitPapers papers = visit_.record != nullptr ? visit_.record->papers : VisitPapers{};
         ordered_json out{{"resourceType", "Composition"},
-                         {"status", visit_.signedOff ? "final" : "preliminary"}};
+                         {"status", !papers.addenda.empty() ? "amended"
+                                    : papers.signature      ? "final"
+                                                            : "preliminary"}};
         out["type"]["coding"] =
             ordered_json::array({coding(loinc, codes_.document.code, codes_.document.display)});
         out.update(about());
         out["date"] = visit_.writtenAt;
-        out["author"] =
-            ordered_json::array({ordered_json{{"display", "Examiner, not named in this export"}}});
+        const std::string author = visit_.record != nullptr ? visit_.record->author : "";
+        out["author"] = ordered_json::array(
+            {author.empty() ? ordered_json{{"display", "Examiner, not named in this export"}}
+                            : reference(papers_.practitioner(author))});
         out["title"] = "Examination of back and leg";
+        if (papers.signature) out["attester"] = ordered_json::array({papers_.attester(*papers.signature)});
         out["section"] = ordered_json::array();
-        const Narrative narrative = narrate(visit_.exam, visit_.assessment, knowledge_);
+        Narrative narrative = narrate(visit_.exam, visit_.assessment, knowledge_, visit_.previous);
+        if (visit_.record != nullptr) {
+            addPapers(narrative, papers, visit_.assessment, knowledge_, utcMoment);
+            if (visit_.record->textsLeftOut)
+                narrative.sections.back().notExamined =
+                    "Words that people wrote were left out of this export.";
+        }
         for (const NarrativeSection& section : narrative.sections)
             out["section"].push_back(
                 this->section(section, section.id == "impression" ? narrative.cautions : ""));
@@ -227,14 +237,15 @@ private:
             if (!part->empty()) div += "<p>" + escaped(*part) + "</p>";
         ordered_json out{{"title", section.title}, {"code", ordered_json{{"coding", codes}}}};
         out["text"] = {{"status", "generated"}, {"div", div + "</div>"}};
-        if (const auto entries = bySection_.find(section.id); entries != bySection_.end())
-            out["entry"] = entries->second;
+        if (auto entries = bySection_.extract(section.id)) out["entry"] = std::move(entries.mapped());
         return out;
     }
 
     const FhirVisit& visit_;
     const Knowledge& knowledge_;
     const FhirCodes& codes_;
+    PapersResources papers_{[this](ordered_json resource) { return add(std::move(resource)); },
+                            [this] { return about(); }};
     std::vector<ordered_json> entries_;
     std::map<std::string, ordered_json> bySection_;
     std::map<FindingKey, std::string> byKey_;

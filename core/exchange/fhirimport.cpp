@@ -3,6 +3,7 @@
 #include "exchange/fhir.h"
 #include "exchange/fhirnames.h"
 #include "exchange/fhirobservation.h"
+#include "exchange/fhirreading.h"
 
 #include <cmath>
 #include <fmt/format.h>
@@ -14,15 +15,17 @@ namespace {
 using namespace fhir;
 
 constexpr int kOldest = 130;
+/// Computed anew, or read with the papers.
+const std::set<std::string> kElsewhere{
+    "Composition", "RiskAssessment", "Flag", "Provenance", "Practitioner", "CarePlan", "ClinicalImpression"};
 
 /// Reads a document back; every problem at once.
 class DocumentReader {
 public:
     DocumentReader(const JsonNode& root, const Catalogue& catalogue) : root_(root), catalogue_(catalogue) {}
 
-    Exam read() {
-        if (!root_.isObject() || root_.at("resourceType").string() != "Bundle" ||
-            root_.at("type").string() != "document") {
+    VisitRecord read() {
+        if (!isBundle(root_, "document")) {
             root_.fail("is no FHIR document");
             return {};
         }
@@ -34,16 +37,13 @@ public:
         checkComplete(entries);
         if (patients_ != 1) root_.fail(fmt::format("holds {} patients, not one", patients_));
         if (!ours_) root_.fail("was not written by this program, so its codes are not known");
-        return std::move(exam_);
+        VisitRecord out = readPapers(root_);
+        out.exam = std::move(exam_);
+        return out;
     }
 
 private:
-    static std::string typeOf(const JsonNode& entry) {
-        const auto resource = entry.find("resource");
-        if (!resource || !resource->isObject()) return {};
-        const auto type = resource->find("resourceType");
-        return type && type->isString() ? type->string() : std::string{};
-    }
+    static std::string typeOf(const JsonNode& entry) { return resourceType(entry); }
 
     /// What a section lists must be there: a finding that was cut out would else be lost without a word.
     void checkComplete(const std::vector<JsonNode>& entries) const {
@@ -70,7 +70,7 @@ private:
             readEncounter(resource);
         else if (type == "Observation")
             readObservation(resource);
-        else if (type != "Composition" && type != "RiskAssessment" && type != "Flag" && type != "Provenance")
+        else if (!kElsewhere.contains(type))
             resource.fail("\"" + type + "\" is none of the resources that this program writes");
     }
 
@@ -85,10 +85,7 @@ private:
             gender->fail("\"" + word + "\" is none of female, male, other");
     }
 
-    void readDevice(const JsonNode& node) {
-        for (const JsonNode& identifier : node.at("identifier").items())
-            if (identifier.at("system").string() == deviceSystem) ours_ = true;
-    }
+    void readDevice(const JsonNode& node) { ours_ = ours_ || isThisProgram(node); }
 
     void readEncounter(const JsonNode& node) {
         const auto period = node.find("period");
@@ -98,17 +95,6 @@ private:
             exam_.date = start.string();
         else
             start.fail("\"" + start.string() + "\" is no calendar date (YYYY-MM-DD)");
-    }
-
-    /// The one code of ours in a CodeableConcept.
-    static std::optional<std::string> ownCode(const JsonNode& concepts, const std::string& system) {
-        std::optional<std::string> out;
-        for (const JsonNode& each : concepts.at("coding").items()) {
-            if (each.at("system").string() != system) continue;
-            if (out) each.fail("two codes of " + system);
-            out = each.at("code").string();
-        }
-        return out;
     }
 
     void readObservation(const JsonNode& node) {
@@ -231,14 +217,52 @@ private:
 
 } // namespace
 
+namespace fhir {
+
+bool isBundle(const JsonNode& node, const std::string& type) {
+    if (!node.isObject()) return false;
+    const auto resource = node.find("resourceType");
+    const auto kind = node.find("type");
+    return resource && resource->isString() && resource->string() == "Bundle" && kind && kind->isString() &&
+           kind->string() == type;
+}
+
+std::string resourceType(const JsonNode& entry) {
+    const auto resource = entry.find("resource");
+    if (!resource || !resource->isObject()) return {};
+    const auto type = resource->find("resourceType");
+    return type && type->isString() ? type->string() : std::string{};
+}
+
+std::optional<std::string> ownCode(const JsonNode& concepts, const std::string& system) {
+    std::optional<std::string> out;
+    for (const JsonNode& each : concepts.at("coding").items()) {
+        if (each.at("system").string() != system) continue;
+        if (out) each.fail("two codes of " + system);
+        out = each.at("code").string();
+    }
+    return out;
+}
+
+bool isThisProgram(const JsonNode& device) {
+    for (const JsonNode& identifier : device.at("identifier").items())
+        if (identifier.at("system").string() == deviceSystem) return true;
+    return false;
+}
+
+VisitRecord readDocument(const JsonNode& root, const Catalogue& catalogue) {
+    return DocumentReader{root, catalogue}.read();
+}
+
+} // namespace fhir
+
 Result<Exam> examFromFhir(std::string_view text, const std::string& name, const Catalogue& catalogue) {
     const auto json = parseJson(text, name);
     if (!json) return json.problems();
     Problems problems;
-    const JsonNode root{*json, name, problems};
-    Exam exam = DocumentReader{root, catalogue}.read();
+    VisitRecord visit = readDocument(JsonNode{*json, name, problems}, catalogue);
     if (!problems.empty()) return problems;
-    return exam;
+    return std::move(visit.exam);
 }
 
 } // namespace rhizograph

@@ -3,6 +3,7 @@
 #include "exchange/wording.h"
 #include "reasoning/knowledge.h"
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -28,6 +29,12 @@ struct Narrative {
 /// Measures are written in `units`.
 [[nodiscard]] Narrative narrate(const Exam& exam, const Assessment& assessment, const Knowledge& knowledge,
                                 const Exam* previous = nullptr, Units units = Units::metric);
+
+/// The same in a form for one page: of the examination only what is not normal. Where something else was
+/// found, and where something was not examined, is named in one line, so that nothing left off seems not to
+/// be there. Sections in `whole` (those whose words a person changed) stay as they are.
+[[nodiscard]] Narrative inShort(const Narrative& narrative, const Knowledge& knowledge,
+                                const std::set<std::string>& whole = {});
 
 /// The narrative as plain text, 78 columns at most, ending with a line break.
 [[nodiscard]] std::string asText(const Narrative& narrative);

@@ -9,7 +9,7 @@
 namespace rhizograph {
 namespace {
 
-constexpr std::array<std::pair<AuditAction, std::string_view>, 23> actionWords{{
+constexpr std::array<std::pair<AuditAction, std::string_view>, 24> actionWords{{
     {AuditAction::clinicCreated, "clinic created"},
     {AuditAction::signedIn, "signed in"},
     {AuditAction::signInFailed, "sign-in failed"},
@@ -33,6 +33,7 @@ constexpr std::array<std::pair<AuditAction, std::string_view>, 23> actionWords{{
     {AuditAction::verified, "verified"},
     {AuditAction::unsavedReplayed, "unsaved changes replayed"},
     {AuditAction::eventWritten, "event written"},
+    {AuditAction::imported, "imported"},
 }};
 
 } // namespace
@@ -86,10 +87,15 @@ void SqlStore::noteRestored(const Keys& keys, const std::string& user, const std
 
 Outcome SqlStore::log(AuditAction action, const std::string& subject, const std::string& detail) {
     return guardedAction([&] {
-        static constexpr std::array outside{AuditAction::opened, AuditAction::exported, AuditAction::printed};
-        if (std::find(outside.begin(), outside.end(), action) == outside.end())
-            refuse("The record notes this by itself.");
-        require(action == AuditAction::opened ? Permission::read : Permission::exportData);
+        static constexpr std::array<std::pair<AuditAction, Permission>, 4> outside{
+            {{AuditAction::opened, Permission::read},
+             {AuditAction::exported, Permission::exportData},
+             {AuditAction::printed, Permission::exportData},
+             {AuditAction::imported, Permission::editPatients}}};
+        const auto known = std::find_if(outside.begin(), outside.end(),
+                                        [&](const auto& entry) { return entry.first == action; });
+        if (known == outside.end()) refuse("The record notes this by itself.");
+        require(known->second);
         sql::Transaction transaction{*database_};
         addAudit(action, subject, detail);
         transaction.commit();

@@ -79,6 +79,7 @@ struct RedSignAcknowledgement {
     std::string urgency; ///< as it stood when acknowledged
     std::string by;
     std::string at; ///< UTC
+    bool operator==(const RedSignAcknowledgement&) const = default;
 };
 
 /// A text with its author: a note on the visit or an addendum after signing.
@@ -86,12 +87,14 @@ struct AuthoredText {
     std::string text;
     std::string by;
     std::string at; ///< UTC
+    bool operator==(const AuthoredText&) const = default;
 };
 
 struct Signature {
     std::string by;
     std::string at;               ///< UTC
     std::string knowledgeVersion; ///< of the knowledge the impression was made with; empty when not stated
+    bool operator==(const Signature&) const = default;
 };
 
 /// Something that happened to a patient, or is awaited, on the axis of the course: an injection, an
@@ -105,6 +108,7 @@ struct PatientEvent {
     bool awaited = false; ///< a follow-up: overdue once its day has passed without a visit on or after it
     std::string by;       ///< name of who wrote it last
     std::string at;       ///< UTC
+    bool operator==(const PatientEvent&) const = default;
 };
 
 /// A patient somebody should look at, and why.
@@ -155,6 +159,7 @@ enum class AuditAction {
     verified,
     unsavedReplayed,
     eventWritten,
+    imported,
 };
 
 struct AuditEntry {

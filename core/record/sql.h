@@ -43,6 +43,7 @@ public:
     virtual void each(const std::string& statement, const Parameters& parameters,
                       const std::function<bool(const Row&)>& use) = 0;
     /// Takes the right to write at once, so that two writers wait for each other instead of failing halfway.
+    /// Within another transaction it is a part of that one, which decides.
     virtual void begin() = 0;
     /// Until commit or rollback every answer is of one moment, whatever others write meanwhile.
     virtual void beginReading() = 0;

@@ -151,6 +151,7 @@ void Database::prepareForWriting() {
 }
 
 void Database::begin() {
+    if (depth_ > 0) return beginInner();
     // With a write-ahead log SQLite itself does not look: it would go on writing to a file that has no name
     // any more.
     int moved = 0;
@@ -158,17 +159,34 @@ void Database::begin() {
         moved != 0)
         throw errorFor(SQLITE_READONLY_DBMOVED);
     run("begin immediate");
+    ++depth_;
 }
+
 void Database::beginReading() {
+    if (depth_ > 0) return beginInner();
     run("begin");
+    ++depth_;
 }
+
+void Database::beginInner() {
+    // After a full disk or a device error SQLite has undone the outer transaction by itself: what came next
+    // would be kept without it.
+    if (sqlite3_get_autocommit(database_.get()) != 0)
+        throw RecordError(Failure::device, "What belongs together was undone, so nothing more is written.");
+    run("savepoint inner");
+    ++depth_;
+}
+
 void Database::commit() {
-    run("commit");
+    run(depth_ > 1 ? "release inner" : "commit");
+    --depth_;
 }
 
 void Database::rollback() noexcept {
     // SQLite has already rolled back after a full disk or a device error; asking again is harmless then.
-    sqlite3_exec(database_.get(), "rollback", nullptr, nullptr, nullptr);
+    sqlite3_exec(database_.get(), depth_ > 1 ? "rollback to inner; release inner" : "rollback", nullptr,
+                 nullptr, nullptr);
+    --depth_;
 }
 
 std::optional<std::string> Database::structuralDamage() {

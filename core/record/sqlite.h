@@ -61,6 +61,7 @@ public:
     [[nodiscard]] const std::filesystem::path& file() const { return file_; }
 
 private:
+    void beginInner();
     struct Close {
         void operator()(sqlite3* database) const;
     };
@@ -69,6 +70,7 @@ private:
     Mode mode_;
     std::unique_ptr<sqlite3, Close> database_; // before the statements: they are finalized first
     std::map<std::string, Statement> statements_;
+    int depth_ = 0; ///< transactions within one another
 };
 
 /// Writes the log of a database back into it and closes it. Throws RecordError (busy) when anybody has it

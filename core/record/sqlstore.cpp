@@ -25,6 +25,23 @@ Outcome SqlStore::guardedAction(const std::function<void()>& work) {
     }
 }
 
+Outcome SqlStore::together(const std::function<Outcome()>& work) {
+    Outcome inner;
+    Failure why = Failure::none;
+    const Outcome outer = guardedAction([&] {
+        static_cast<void>(session());
+        sql::Transaction transaction{*database_};
+        inner = work();
+        why = lastFailure_;
+        if (inner) transaction.commit();
+    });
+    if (inner && outer) return {};
+    forgetPatients(); // it may have learned of patients who are not there
+    if (!outer) return outer;
+    lastFailure_ = why;
+    return inner;
+}
+
 const SqlStore::Session& SqlStore::session() const {
     if (!session_) refuse("Sign in first.");
     return *session_;

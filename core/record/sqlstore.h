@@ -29,6 +29,8 @@ public:
     Result<std::unique_ptr<Store>> duplicate() override;
     [[nodiscard]] Failure lastFailure() const override { return lastFailure_; }
 
+    Outcome together(const std::function<Outcome()>& work) override;
+
     Result<Patient> addPatient(const Identity& identity) override;
     Outcome updatePatient(const Patient& patient) override;
     Result<Patient> patient(const PatientId& id) override;

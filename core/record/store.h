@@ -7,6 +7,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -31,6 +32,10 @@ public:
     virtual Result<std::unique_ptr<Store>> duplicate() = 0;
     /// Why the last call on this object failed.
     [[nodiscard]] virtual Failure lastFailure() const = 0;
+
+    /// Runs `work`, whose calls on this object become one: when it fails, or the last of them cannot be kept,
+    /// none of them happened. Others wait meanwhile, so it must be quick and ask nobody anything.
+    virtual Outcome together(const std::function<Outcome()>& work) = 0;
 
     virtual Result<Patient> addPatient(const Identity& identity) = 0;
     virtual Outcome updatePatient(const Patient& patient) = 0;
@@ -102,7 +107,7 @@ public:
     virtual Result<std::optional<std::string>> setting(const std::string& key) = 0;
     virtual Outcome setSetting(const std::string& key, const std::string& value) = 0;
 
-    /// For what only the app knows: opened, printed, exported. `detail` is stored sealed.
+    /// For what only the app knows: opened, printed, exported, imported. `detail` is stored sealed.
     virtual Outcome log(AuditAction action, const std::string& subject, const std::string& detail) = 0;
     virtual Result<std::vector<AuditEntry>> audit(int limit = 1000) = 0; ///< newest first
     /// Writes an encrypted copy of the whole record to a new file while others go on working, and reads it

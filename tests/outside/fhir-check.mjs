@@ -60,7 +60,15 @@ function oneChoice(resource, errors) {
   }
 }
 
+/// A collection may hold whole documents: each is checked by itself, and what points within it stays within it.
 export function check(bundle) {
+  const documents = (bundle.entry ?? []).filter(e => e.resource?.resourceType === 'Bundle');
+  if (documents.length === 0) return checkOne(bundle);
+  const rest = { ...bundle, entry: bundle.entry.filter(e => !documents.includes(e)) };
+  return [...checkOne(rest), ...documents.flatMap(e => checkOne(e.resource))];
+}
+
+function checkOne(bundle) {
   const errors = [];
   for (const m of fhir.validate(bundle, { errorOnUnexpected: true }).messages ?? [])
     if (m.severity === 'error' || m.severity === 'fatal') errors.push(`${m.location}: ${m.message}`);

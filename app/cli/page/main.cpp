@@ -9,7 +9,8 @@
 #include <QGuiApplication>
 #include <QTemporaryDir>
 
-// rhizo-page FILE [--previous FILE] --output PATH [--paper a4|letter]: draws what rhizo summary writes.
+// rhizo-page FILE [--previous FILE] --output PATH [--paper a4|letter] [--form full|short]:
+// draws what rhizo summary writes.
 
 namespace {
 
@@ -39,6 +40,8 @@ Reply writePage(const Arguments& arguments) {
     if (!output) return refused({Problem{"", "--output", "a page needs a file to be written to"}});
     const auto paper = paperOf(arguments);
     if (!paper) return refused(paper.problems());
+    const auto brief = briefForm(arguments);
+    if (!brief) return refused(brief.problems());
     const auto knowledge = loadKnowledge();
     if (!knowledge) return failed(knowledge.problems());
     const auto visit = readVisit(arguments, knowledge->catalogue());
@@ -49,11 +52,13 @@ Reply writePage(const Arguments& arguments) {
     if (!art) return failed(art.problems());
 
     const Assessment assessment = assess(visit->exam, *knowledge, visit->before());
-    const Narrative narrative = narrate(visit->exam, assessment, *knowledge, visit->before());
+    const Narrative whole = narrate(visit->exam, assessment, *knowledge, visit->before());
+    const Narrative narrative = *brief ? inShort(whole, *knowledge) : whole;
     app::PageContent content;
     content.identity = identityOf(visit->exam, arguments.files[0]);
     content.sections = app::pageSections(narrative);
-    content.figures = app::pageFigures(knowledge->catalogue(), *art, visit->exam);
+    if (!*brief) content.figures = app::pageFigures(knowledge->catalogue(), *art, visit->exam);
+    if (visit->previous) app::addTrends(content, {*visit->previous, visit->exam}, *knowledge);
     content.cautions = QString::fromStdString(narrative.cautions);
     const app::PageDocument document(std::move(content),
                                      std::make_shared<const app::FigureArt>(std::move(*art)), *paper);
@@ -72,7 +77,7 @@ int main(int argc, char* argv[]) {
         const std::vector<std::string> words(argv + 1, argv + argc);
         int count = 1; // the words are ours, not the toolkit's
         const QGuiApplication application(count, argv);
-        const auto arguments = parseArguments(words, {1, {"--previous", "--output", "--paper"}});
+        const auto arguments = parseArguments(words, {1, {"--previous", "--output", "--paper", "--form"}});
         const Reply reply = arguments ? writePage(*arguments) : refused(arguments.problems());
         std::fputs(reply.err.c_str(), stderr);
         return static_cast<int>(reply.code);

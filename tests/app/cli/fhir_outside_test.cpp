@@ -2,6 +2,7 @@
 // JSON schema, and fhirpath 5.2.2 carry (HL7 FHIR R4, 4.0.1, 2019). The checkers come with packaging/deps
 // --tests.
 
+#include "exchange/democlinic.h"
 #include "exchange/examfile.h"
 #include "exchange/fhir.h"
 #include "support/process.h"
@@ -48,8 +49,8 @@ protected:
         const auto exam = readExamFile(file, knowledge().catalogue());
         const Assessment assessment = assess(*exam, knowledge());
         const fs::path out = folder_ / (file.stem().string() + ".json");
-        std::ofstream{out} << fhirDocument(
-            {*exam, assessment, randomUuid(), "2026-03-04T10:20:00Z", "1.0.0", false}, knowledge(), codes);
+        std::ofstream{out} << fhirDocument({*exam, assessment, randomUuid(), "2026-03-04T10:20:00Z", "1.0.0"},
+                                           knowledge(), codes);
         return out;
     }
 
@@ -69,6 +70,37 @@ protected:
         return runProcess(words, {});
     }
 
+    /// Breaks one thing at a time within the last document of a collection; each must be refused.
+    void expectBroken(const json& collection) {
+        const auto in = [](json& d, const std::string& type) -> json& {
+            for (json& entry : d["entry"].back()["resource"]["entry"])
+                if (entry["resource"]["resourceType"] == type) return entry["resource"];
+            throw std::runtime_error("no " + type);
+        };
+        const std::vector<std::function<void(json&)>> breaches = {
+            [](json& d) { d["entry"][0]["resource"]["birthDate"] = "May"; },
+            [](json& d) { d["entry"].back()["resource"].erase("timestamp"); },
+            [&](json& d) { in(d, "Encounter").erase("class"); },
+            [&](json& d) { in(d, "Provenance").erase("recorded"); },
+            [&](json& d) { in(d, "Provenance")["agent"][0]["who"]["reference"] = "urn:uuid:nobody"; },
+            [&](json& d) {
+                in(d, "Composition")["author"][0] = {
+                    {"reference", d["entry"].back()["resource"]["entry"][0]["fullUrl"]}};
+            },
+        };
+        std::vector<fs::path> files;
+        for (const auto& breach : breaches) {
+            json broken = collection;
+            breach(broken);
+            files.push_back(folder_ / ("broken-collection-" + std::to_string(files.size()) + ".json"));
+            std::ofstream{files.back()} << broken;
+        }
+        const ProcessResult result = checked(files);
+        for (const fs::path& file : files)
+            EXPECT_NE(result.out.find("REJECTED " + file.string()), std::string::npos) << file << "\n"
+                                                                                       << result.out;
+    }
+
     fs::path folder_;
 };
 
@@ -83,6 +115,35 @@ TEST_F(FhirOutside, TheDocumentsOfAllCasesHaveNoError) {
     EXPECT_EQ(result.code, 0) << result.out << result.err;
     EXPECT_EQ(std::count(result.out.begin(), result.out.end(), '\n'), static_cast<long>(documents.size()));
     EXPECT_EQ(result.out.find("REJECTED"), std::string::npos);
+}
+
+TEST_F(FhirOutside, TheExportsOfTheDemoClinicHaveNoErrorWithNamesAndWithout) {
+    const auto codes = FhirCodes::load(kKnowledge / "fhir.json", knowledge().catalogue());
+    ASSERT_TRUE(codes.ok());
+    const auto made =
+        createDemoClinic(folder_ / "demo.clinic", fs::path{RHIZOGRAPH_RESOURCES} / "demo" / "clinic.json",
+                         knowledge(), systemClock()());
+    ASSERT_TRUE(made.ok());
+    const auto store = openClinic(folder_ / "demo.clinic");
+    ASSERT_TRUE((*store)->signIn((*store)->users()->front().id, made->passphrase).ok());
+    std::vector<fs::path> documents;
+    const auto patients = (*store)->searchPatients("");
+    for (const Patient& patient : *patients) {
+        const auto record = readPatientRecord(**store, patient.id);
+        ASSERT_TRUE(record.ok());
+        const bool bare = documents.size() < 4; // they differ in what is left out only
+        for (const PatientRecord& each :
+             bare ? std::vector{*record, withoutIdentity(*record)} : std::vector{*record}) {
+            documents.push_back(folder_ / ("patient-" + std::to_string(documents.size()) + ".json"));
+            std::ofstream{documents.back()}
+                << fhirCollection(each, "2026-03-04T10:20:00Z", "1.0.0", knowledge(), *codes);
+        }
+    }
+    ASSERT_GT(documents.size(), 9U);
+    const ProcessResult result = checked(documents);
+    EXPECT_EQ(result.code, 0) << result.out << result.err;
+    EXPECT_EQ(result.out.find("REJECTED"), std::string::npos);
+    expectBroken(json::parse(std::ifstream{documents.front()}));
 }
 
 TEST_F(FhirOutside, TheCheckRefusesBrokenDocuments) {

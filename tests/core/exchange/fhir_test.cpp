@@ -32,7 +32,7 @@ const FhirCodes& codes() {
 }
 
 ordered_json documentOf(const Exam& exam, const Assessment& assessment = {}) {
-    return fhirDocument({exam, assessment, randomUuid(), "2026-03-04T10:20:00Z", "1.0.0", false}, knowledge(),
+    return fhirDocument({exam, assessment, randomUuid(), "2026-03-04T10:20:00Z", "1.0.0"}, knowledge(),
                         codes());
 }
 

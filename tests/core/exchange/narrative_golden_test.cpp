@@ -1,14 +1,15 @@
-// Narratives written by hand from the findings of published and textbook cases, before the program wrote
-// them. The wording is common practice, no source: an examination as clinicians dictate it.
+// Narratives written by hand from the findings of published and textbook cases and of invented visits, before
+// the program wrote them. The wording is common practice, no source: an examination as clinicians dictate it.
 
 #include "base/json.h"
 #include "exchange/examfile.h"
-#include "exchange/narrative.h"
+#include "exchange/papers.h"
 
 #include <algorithm>
 #include <fstream>
 #include <gtest/gtest.h>
 #include <map>
+#include <optional>
 
 namespace rhizograph {
 namespace {
@@ -22,15 +23,47 @@ const Knowledge& knowledge() {
 
 const fs::path kCases = fs::path{RHIZOGRAPH_TEST_DATA} / "cases";
 
+const fs::path kHere = fs::path{RHIZOGRAPH_TEST_DATA} / "core" / "exchange";
+
 struct Golden {
     std::string name;
-    std::string examFile;
+    fs::path exam;
+    fs::path previous;
     Units units = Units::metric;
+    std::optional<VisitPapers> papers;
     std::map<std::string, NarrativeSection> sections;
 };
 
+/// What stands between bars.
+std::vector<std::string> partsOf(const std::string& text) {
+    std::vector<std::string> out;
+    for (std::size_t at = 0; at <= text.size();) {
+        const std::size_t end = std::min(text.find(" | ", at), text.size());
+        out.push_back(text.substr(at, end - at));
+        at = end + 3;
+    }
+    return out;
+}
+
+/// One line of what people wrote; `changed` holds the section, the words and who.
+void readPapers(Golden& golden, const std::string& kind, const std::string& text) {
+    VisitPapers& papers = golden.papers ? *golden.papers : golden.papers.emplace();
+    const auto part = partsOf(text);
+    if (kind == "plan")
+        papers.plan = text;
+    else if (kind == "signed")
+        papers.signature = Signature{part.at(0), part.at(1), {}};
+    else if (kind == "addendum")
+        papers.addenda.push_back({part.at(0), part.at(1), part.at(2)});
+    else if (kind == "acknowledged")
+        papers.acknowledgements.push_back({part.at(0), part.at(1), part.at(2), part.at(3)});
+    else
+        papers.notes.push_back({noteOf(part.at(0), {part.at(1), "other words", {}}), part.at(2), {}});
+}
+
 /// "[section]" opens a section; "+ " its positives, "= " the rest, "- " what was not examined, which continue
-/// on indented lines.
+/// on indented lines. "case: " is one of the cases, "exam: " and "previous: " are written for these
+/// narratives.
 Golden readGolden(const fs::path& path) {
     Golden out;
     out.name = path.stem().string();
@@ -38,12 +71,20 @@ Golden readGolden(const fs::path& path) {
     std::string* open = nullptr;
     NarrativeSection* section = nullptr;
     for (std::string line; std::getline(file, line);) {
-        if (line.rfind("case: ", 0) == 0)
-            out.examFile = line.substr(6);
+        const std::size_t colon = line.find(": ");
+        const std::string key = section == nullptr ? line.substr(0, colon) : std::string{};
+        if (line.rfind('[', 0) == 0)
+            section = &out.sections[line.substr(1, line.size() - 2)];
+        else if (key == "case")
+            out.exam = kCases / line.substr(colon + 2);
+        else if (key == "exam")
+            out.exam = kHere / "exams" / line.substr(colon + 2);
+        else if (key == "previous")
+            out.previous = kHere / "exams" / line.substr(colon + 2);
         else if (line == "units: customary")
             out.units = Units::customary;
-        else if (line.rfind('[', 0) == 0)
-            section = &out.sections[line.substr(1, line.size() - 2)];
+        else if (!key.empty())
+            readPapers(out, key, line.substr(colon + 2));
         else if (line.rfind("  ", 0) == 0)
             *open += ' ' + line.substr(2);
         else if (!line.empty()) {
@@ -56,20 +97,33 @@ Golden readGolden(const fs::path& path) {
     return out;
 }
 
+/// The sections by name; a second one of the same name is "name 2".
+std::map<std::string, NarrativeSection> byName(const Narrative& narrative) {
+    std::map<std::string, NarrativeSection> out;
+    std::map<std::string, int> count;
+    for (const NarrativeSection& section : narrative.sections) {
+        const int number = ++count[section.id];
+        out[number == 1 ? section.id : section.id + " " + std::to_string(number)] = section;
+    }
+    return out;
+}
+
 class NarrativeGolden : public ::testing::TestWithParam<fs::path> {};
 
 TEST_P(NarrativeGolden, SaysWhatAClinicianWouldWrite) {
     const Golden golden = readGolden(GetParam());
-    const auto exam = readExamFile(kCases / golden.examFile, knowledge().catalogue());
+    const auto exam = readExamFile(golden.exam, knowledge().catalogue());
     ASSERT_TRUE(exam.ok()) << exam.problems().front().text();
-    const Narrative narrative =
-        narrate(*exam, assess(*exam, knowledge()), knowledge(), nullptr, golden.units);
-    std::map<std::string, NarrativeSection> told;
-    for (const NarrativeSection& section : narrative.sections)
-        told[section.id] = section;
+    std::optional<Exam> before;
+    if (!golden.previous.empty()) before = *readExamFile(golden.previous, knowledge().catalogue());
+    const Exam* previous = before ? &*before : nullptr;
+    const Assessment assessment = assess(*exam, knowledge(), previous);
+    Narrative narrative = narrate(*exam, assessment, knowledge(), previous, golden.units);
+    if (golden.papers) addPapers(narrative, *golden.papers, assessment, knowledge(), utcMoment);
+    auto told = byName(narrative);
     for (const auto& [id, expected] : golden.sections) {
         EXPECT_EQ(told[id].positives, expected.positives) << id;
-        if (id != "red_signs") {
+        if (id != "red_signs" || golden.papers) {
             EXPECT_EQ(told[id].rest, expected.rest) << id;
         }
         if (!expected.notExamined.empty()) {
@@ -84,8 +138,7 @@ TEST_P(NarrativeGolden, SaysWhatAClinicianWouldWrite) {
 
 std::vector<fs::path> goldens() {
     std::vector<fs::path> out;
-    for (const auto& entry :
-         fs::directory_iterator(fs::path{RHIZOGRAPH_TEST_DATA} / "core" / "exchange" / "golden"))
+    for (const auto& entry : fs::directory_iterator(kHere / "golden"))
         out.push_back(entry.path());
     std::sort(out.begin(), out.end());
     return out;
@@ -143,6 +196,30 @@ TEST(NarrativeText, StandsUnderEveryImpressionThatItIsNoDiagnosis) {
     EXPECT_NE(text.find("not a diagnosis"), std::string::npos);
     EXPECT_NE(text.find("EMERGENCY: "), std::string::npos);
     EXPECT_EQ(text.back(), '\n');
+}
+
+TEST(NarrativeInShort, KeepsEveryPositiveAndNamesWhereTheRestIs) {
+    const Exam exam = caseExam("textbook/root-L5.json");
+    const Narrative whole = narrate(exam, assess(exam, knowledge()), knowledge());
+    const Narrative brief = inShort(whole, knowledge(), {"tension"});
+    for (const NarrativeSection& section : whole.sections) {
+        const NarrativeSection* kept = sectionOf(brief, section.id);
+        if (section.positives.empty()) continue;
+        ASSERT_NE(kept, nullptr) << section.id;
+        EXPECT_EQ(kept->positives, section.positives);
+    }
+    EXPECT_EQ(sectionOf(brief, "tension")->rest, sectionOf(whole, "tension")->rest);
+    EXPECT_EQ(sectionOf(brief, "strength")->rest, "");
+    EXPECT_EQ(sectionOf(brief, "vessels"), nullptr);
+    EXPECT_EQ(sectionOf(brief, "red_signs")->notExamined, sectionOf(whole, "red_signs")->notExamined);
+    const NarrativeSection* rest = sectionOf(brief, "elsewhere");
+    ASSERT_NE(rest, nullptr);
+    EXPECT_EQ(
+        rest->rest,
+        "Other findings, none judged abnormal, are in the full form: history; warning questions; gait; "
+        "strength; reflexes and tone; sensation; vessels and girths; abdomen, perineum, trunk and arms.");
+    EXPECT_EQ(rest->notExamined.rfind("Not or not wholly examined: ", 0), 0U);
+    EXPECT_LT(asText(brief).size(), asText(whole).size());
 }
 
 TEST(NarrativeText, IsNoWiderThanAPage) {
