@@ -4,8 +4,8 @@
 #include <cmath>
 #include <fmt/format.h>
 #include <fstream>
-#include <set>
 #include <system_error>
+#include <unordered_set>
 
 namespace rhizograph {
 namespace {
@@ -51,7 +51,7 @@ public:
     bool key(string_t& name) override {
         Level& level = levels_.back();
         level.key = name;
-        if (!level.keys.insert(name).second)
+        if (!level.add(name))
             duplicates_.emplace_back(place(), "the key \"" + name.substr(0, 80) + "\" stands twice");
         return dom_.key(name);
     }
@@ -91,9 +91,20 @@ private:
     /// An object or list that is still open.
     struct Level {
         bool isArray = false;
-        std::size_t count = 0;      ///< elements of a list begun so far
-        std::string key;            ///< the member of an object being read
-        std::set<std::string> keys; ///< members of an object seen so far
+        std::size_t count = 0;                ///< elements of a list begun so far
+        std::string key;                      ///< the member of an object being read
+        std::vector<std::string> few;         ///< members of an object seen so far, looked through one by one
+        std::unordered_set<std::string> many; ///< once they are more than a few
+
+        /// False when it was there.
+        bool add(const std::string& name) {
+            constexpr std::size_t aFew = 12;
+            if (!many.empty()) return many.insert(name).second;
+            if (std::find(few.begin(), few.end(), name) != few.end()) return false;
+            few.push_back(name);
+            if (few.size() > aFew) many.insert(few.begin(), few.end());
+            return true;
+        }
     };
 
     bool element() {

@@ -3,7 +3,6 @@
 #include "base/parallel.h"
 
 #include <algorithm>
-#include <cmath>
 #include <iterator>
 #include <limits>
 
@@ -28,9 +27,6 @@ Space::Space(const Grid& grid, Depends depends) : blocks_(grid.blocks().size()) 
 
 namespace {
 
-/// So many chances are worked out ahead for one factor at most.
-constexpr std::size_t kAheadLimit = 8192;
-
 Factors allFactors(const Model& model, const Grid& grid, const Catalogue& catalogue) {
     Factors all = makeLossFactors(model, grid, catalogue);
     for (auto make : {makeStrengthFactors, makeReflexFactors, makeSenseFactors, makeSiteFactors}) {
@@ -42,37 +38,8 @@ Factors allFactors(const Model& model, const Grid& grid, const Catalogue& catalo
 
 } // namespace
 
-Ahead::Ahead(const Factor& factor, const FeatureTable& classes) {
-    if (factor.depends().setting) return;
-    std::size_t count = 1;
-    for (const Slot& slot : factor.slots()) {
-        stride_.push_back(count);
-        count *= slot.values + 1;
-        if (count * classes.size() > kAheadLimit) return;
-    }
-    Factor::Readings readings(count, std::vector<int>(factor.slots().size()));
-    for (std::size_t number = 0; number < count; ++number)
-        for (std::size_t slot = 0; slot < stride_.size(); ++slot)
-            readings[number][slot] =
-                kUnread + static_cast<int>(number / stride_[slot] % (factor.slots()[slot].values + 1));
-    chance_ = factor.probabilitiesOf(classes, readings, Setting{});
-    log_ = chance_;
-    for (std::vector<double>& logs : log_)
-        for (double& p : logs)
-            p = std::log(p);
-}
-
-std::size_t Ahead::number(std::span<const int> values) const {
-    std::size_t number = 0;
-    for (std::size_t slot = 0; slot < values.size(); ++slot)
-        number += stride_[slot] * static_cast<std::size_t>(values[slot] - kUnread);
-    return number;
-}
-
 Engine::Engine(Model model, const Catalogue& catalogue)
     : model_(std::move(model)), grid_(model_), factors_(allFactors(model_, grid_, catalogue)) {
-    classes_.resize(factors_.size());
-    ahead_.resize(factors_.size());
     for (std::size_t number = 0; number < kSpaces; ++number)
         spaces_[number] = Space{grid_, {(number & 1U) != 0, (number & 2U) != 0, (number & 4U) != 0}};
     for (const auto& factor : factors_) {
@@ -81,16 +48,38 @@ Engine::Engine(Model model, const Catalogue& catalogue)
                            (depends.irritable ? 4U : 0U));
     }
     group();
-    inTwoThreads(factors_.size(), [this](std::size_t g) {
-        boilDown(g);
-        findCells(g);
-        factors_[g]->finish();
-        ahead_[g] = Ahead{*factors_[g], classes_[g].features};
-    });
+    makeClasses();
     for (std::size_t g = 0; g < factors_.size(); ++g)
         for (std::size_t slot = 0; slot < factors_[g]->slots().size(); ++slot)
             for (const FindingKey& key : factors_[g]->slots()[slot].keys)
                 places_.emplace(key, Place{g, slot});
+}
+
+void Engine::makeClasses() {
+    classes_.resize(factors_.size());
+    const std::vector<std::size_t> twin = twins();
+    for (const bool first : {true, false}) // what is taken from a twin must be there
+        inTwoThreads(factors_.size(), [&](std::size_t g) {
+            if ((twin[g] == g) != first) return;
+            if (first)
+                boilDown(g);
+            else
+                mirror(g, twin[g]);
+            findCells(g);
+        });
+}
+
+std::vector<std::size_t> Engine::twins() const {
+    std::vector<std::size_t> twin;
+    std::map<FindingKey, std::size_t> seen;
+    for (std::size_t g = 0; g < factors_.size(); ++g) {
+        const FindingKey& key = factors_[g]->slots().front().keys.front();
+        const auto other = seen.find({key.item, mirrored(key.side)});
+        const bool found = key.side != Side::none && factors_[g]->mirrors() && other != seen.end();
+        twin.push_back(found ? other->second : g);
+        seen.emplace(key, g);
+    }
+    return twin;
 }
 
 void Engine::group() {
@@ -124,6 +113,28 @@ void Engine::boilDown(std::size_t g) {
                     std::swap(features, before);
                 }
     classes.features.close();
+    factor.finish();
+    workAhead(g);
+}
+
+void Engine::workAhead(std::size_t g) {
+    const Factor& factor = *factors_[g];
+    if (factor.slots().size() > 1 || factor.depends().setting) return;
+    const std::array<int, 1> unread{kUnread};
+    classes_[g].ahead = factor.slotProbabilities(classes_[g].features, unread, 0, Setting{});
+}
+
+void Engine::mirror(std::size_t g, std::size_t twin) {
+    Classes& classes = classes_[g];
+    classes.features = classes_[twin].features;
+    classes.ahead = classes_[twin].ahead;
+    const std::size_t perBlock = spaces_[spaceOf_[g]].perBlock();
+    classes.of.reserve(classes_[twin].of.size());
+    for (std::size_t b = 0; b < grid_.blocks().size(); ++b) {
+        const auto image =
+            classes_[twin].of.begin() + static_cast<std::ptrdiff_t>(grid_.mirrored(b) * perBlock);
+        classes.of.insert(classes.of.end(), image, image + static_cast<std::ptrdiff_t>(perBlock));
+    }
 }
 
 void Engine::findCells(std::size_t g) {

@@ -24,27 +24,8 @@ struct Classes {
     };
     std::vector<Cell> cells;
     std::vector<std::uint16_t> cellOf; ///< cell by state of the factor's space
-};
-
-/// The chances of every reading of a factor that has few, by class, and their logarithms.
-class Ahead {
-public:
-    Ahead() = default;
-    Ahead(const Factor& factor, const FeatureTable& classes);
-    [[nodiscard]] bool empty() const { return chance_.empty(); }
-    /// Number of a reading; 0 when every slot is unread.
-    [[nodiscard]] std::size_t number(std::span<const int> values) const;
-    /// Number of the reading that differs in one slot.
-    [[nodiscard]] std::size_t changed(std::size_t number, std::size_t slot, int from, int to) const {
-        return number + stride_[slot] * static_cast<std::size_t>(to - kUnread) -
-               stride_[slot] * static_cast<std::size_t>(from - kUnread);
-    }
-    [[nodiscard]] const std::vector<double>& chance(std::size_t number) const { return chance_[number]; }
-    [[nodiscard]] const std::vector<double>& log(std::size_t number) const { return log_[number]; }
-
-private:
-    std::vector<std::size_t> stride_; ///< by slot
-    std::vector<std::vector<double>> chance_, log_;
+    /// By value its chance by class, for a factor of one slot that does not ask for the setting; else empty.
+    std::vector<std::vector<double>> ahead;
 };
 
 /// Numbers the states of the part of the grid that depends on some hidden levels besides the block: motor,
@@ -94,8 +75,6 @@ public:
     [[nodiscard]] std::span<const double> features(std::size_t factor, const Hypothesis& h) const {
         return classes_[factor].features.row(classes_[factor].of[spaces_[spaceOf_[factor]].state(h)]);
     }
-    /// Empty for a factor of many readings, or one that asks for the setting.
-    [[nodiscard]] const Ahead& ahead(std::size_t factor) const { return ahead_[factor]; }
     /// Where a finding is read; null when the model does not use it.
     [[nodiscard]] const Place* place(const FindingKey& key) const;
     [[nodiscard]] Setting setting(const Exam& exam) const;
@@ -121,14 +100,19 @@ public:
 
 private:
     void group();
+    void makeClasses();
+    /// By factor the one before it that reads the same on the other side, or itself.
+    [[nodiscard]] std::vector<std::size_t> twins() const;
     void boilDown(std::size_t factor);
+    /// Takes the classes of the same factor of the other side, hypothesis by mirror image.
+    void mirror(std::size_t factor, std::size_t twin);
+    void workAhead(std::size_t factor);
     void findCells(std::size_t factor);
 
     Model model_;
     Grid grid_;
     Factors factors_;
     std::vector<Classes> classes_;
-    std::vector<Ahead> ahead_;
     std::array<Space, kSpaces> spaces_;
     std::vector<std::size_t> spaceOf_;
     std::map<FindingKey, Place> places_;

@@ -50,6 +50,9 @@ public:
     /// Appends the numbers of the hypothesis that the probability depends on, always the same count. Asked of
     /// every hypothesis once, while the model is loaded; finish() follows.
     virtual void features(const Hypothesis& hypothesis, std::vector<double>& out) = 0;
+    /// Whether the features of a hypothesis are those that the same factor of the other side has for the
+    /// mirror image of the hypothesis. They are then asked for on one side only.
+    [[nodiscard]] virtual bool mirrors() const { return false; }
     /// All features are known now: what can be worked out ahead is worked out here.
     virtual void finish() {}
     /// P(values | features), mixed with noise; slots that are kUnread are summed out.

@@ -40,6 +40,8 @@ public:
             sides_ = {sideIndex(side)};
     }
 
+    [[nodiscard]] bool mirrors() const override { return true; }
+
     void features(const Hypothesis& h, std::vector<double>& out) override {
         double worst = 0;
         for (const std::size_t side : sides_)
@@ -138,6 +140,8 @@ public:
     WastingFactor(const Model& model, const Grid& grid, const Item& item, Side side)
         : SingleFactor(item, side, {}, {.motor = true}), wasting_(*model.wasting), grid_(grid),
           side_(sideIndex(side)), epsilon_(model.epsilon.at("wasting")) {}
+
+    [[nodiscard]] bool mirrors() const override { return true; }
 
     void features(const Hypothesis& h, std::vector<double>& out) override {
         for (const auto& movements : wasting_.movements) {

@@ -22,6 +22,8 @@ public:
         return readSlot(exam, slots()[slot].keys.front(), items_[slot]->scale, {});
     }
 
+    [[nodiscard]] bool mirrors() const override { return true; }
+
     void features(const Hypothesis& h, std::vector<double>& out) override {
         out.push_back(grid_.regionLoss(h.block, side_, target_, h.sensory));
     }
@@ -95,6 +97,8 @@ public:
         return readSlot(exam, slots()[slot].keys.front(), scale_, {});
     }
 
+    [[nodiscard]] bool mirrors() const override { return true; }
+
     void features(const Hypothesis& h, std::vector<double>& out) override {
         const double severity = model_.sensoryLevels[h.sensory];
         const Grid::Parts parts = grid_.regionParts(h.block, side_, deep_.target, severity);
@@ -138,6 +142,8 @@ public:
     [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
         return readSlot(exam, slots()[slot].keys.front(), scale_, {});
     }
+
+    [[nodiscard]] bool mirrors() const override { return true; }
 
     void features(const Hypothesis& h, std::vector<double>& out) override {
         const double severity = model_.sensoryLevels[h.sensory];

@@ -16,34 +16,51 @@ public:
         std::size_t target = 0;
     };
 
-    StrengthFactor(const Model& model, const Grid& grid, std::vector<Muscle> muscles, Side side)
+    /// P(grade) in a limb that gives its best, and in one held back.
+    struct Pair {
+        double free = 1, guarded = 1;
+    };
+    /// What both sides share: the losses that occur and the grades they lead to.
+    struct GradeBook {
+        std::vector<FeatureTable> losses; ///< by slot
+        /// P(grade) by whether the side's grades count less, slot, value and loss.
+        std::array<std::vector<std::vector<std::vector<Pair>>>, 2> grades;
+    };
+
+    StrengthFactor(const Model& model, const Grid& grid, std::vector<Muscle> muscles, Side side,
+                   std::shared_ptr<GradeBook> book)
         : Factor(slotsOf(muscles, side), {.motor = true, .setting = true}), model_(model), grid_(grid),
-          muscles_(std::move(muscles)), side_(sideIndex(side)), losses_(muscles_.size(), FeatureTable{1}) {}
+          muscles_(std::move(muscles)), side_(sideIndex(side)), book_(std::move(book)) {
+        book_->losses.resize(muscles_.size(), FeatureTable{1});
+    }
 
     [[nodiscard]] int read(std::size_t slot, const Exam& exam) const override {
         return readSlot(exam, slots()[slot].keys.front(), muscles_[slot].item->scale, {});
     }
 
+    [[nodiscard]] bool mirrors() const override { return true; }
+
     /// By muscle the number of its loss among the distinct ones.
     void features(const Hypothesis& h, std::vector<double>& out) override {
         for (std::size_t slot = 0; slot < muscles_.size(); ++slot) {
             const std::array loss{grid_.movementLoss(h.block, side_, muscles_[slot].target, h.motor)};
-            out.push_back(losses_[slot].number(loss));
+            out.push_back(book_->losses[slot].number(loss));
         }
     }
 
     void finish() override {
+        if (!book_->grades[0].empty()) return; // the other side has been there
         const std::array<double, 2> epsilon{model_.epsilon.at("strength"),
                                             model_.epsilon.at("strength_give_way")};
         for (std::size_t slot = 0; slot < muscles_.size(); ++slot) {
-            const FeatureTable& losses = losses_[slot];
-            for (auto& kind : grades_)
+            const FeatureTable& losses = book_->losses[slot];
+            for (auto& kind : book_->grades)
                 kind.emplace_back(slots()[slot].values, std::vector<Pair>(losses.size()));
             for (std::size_t i = 0; i < losses.size(); ++i) {
                 const std::vector<Pair> clean = massesOf(slot, losses.row(i)[0]);
                 for (std::size_t value = 0; value < clean.size(); ++value)
                     for (std::size_t kind = 0; kind < 2; ++kind)
-                        grades_[kind][slot][value][i] = noisy(clean[value], value, epsilon[kind]);
+                        book_->grades[kind][slot][value][i] = noisy(clean[value], value, epsilon[kind]);
             }
         }
     }
@@ -73,7 +90,8 @@ public:
         for (std::size_t slot = 0; slot < values.size(); ++slot) {
             if (values[slot] == kUnread) continue;
             const std::vector<Pair>& byLoss =
-                grades_[setting.unreliable[side_] ? 1 : 0][slot][static_cast<std::size_t>(values[slot])];
+                book_
+                    ->grades[setting.unreliable[side_] ? 1 : 0][slot][static_cast<std::size_t>(values[slot])];
             out[slot].reserve(all.size());
             for (std::size_t c = 0; c < all.size(); ++c) {
                 const Pair& p = byLoss[static_cast<std::size_t>(table.row(c)[slot])];
@@ -91,7 +109,7 @@ public:
         others[slot] = kUnread;
         const std::vector<Pair> rest = products(table, others, setting);
         std::vector<std::vector<double>> out;
-        for (const std::vector<Pair>& byLoss : grades_[setting.unreliable[side_] ? 1 : 0][slot]) {
+        for (const std::vector<Pair>& byLoss : book_->grades[setting.unreliable[side_] ? 1 : 0][slot]) {
             std::vector<double>& chance = out.emplace_back();
             chance.reserve(rest.size());
             for (std::size_t c = 0; c < rest.size(); ++c) {
@@ -103,11 +121,6 @@ public:
     }
 
 private:
-    /// P(grade) in a limb that gives its best, and in one held back.
-    struct Pair {
-        double free = 1, guarded = 1;
-    };
-
     static std::vector<Slot> slotsOf(const std::vector<Muscle>& muscles, Side side) {
         std::vector<Slot> slots;
         for (const Muscle& muscle : muscles)
@@ -123,7 +136,7 @@ private:
     [[nodiscard]] std::vector<Pair> products(const FeatureTable& table, std::span<const int> values,
                                              const Setting& setting) const {
         std::vector<Pair> out(table.size());
-        const auto& grades = grades_[setting.unreliable[side_] ? 1 : 0];
+        const auto& grades = book_->grades[setting.unreliable[side_] ? 1 : 0];
         for (std::size_t slot = 0; slot < values.size(); ++slot) {
             if (values[slot] == kUnread) continue;
             const std::vector<Pair>& byLoss = grades[slot][static_cast<std::size_t>(values[slot])];
@@ -161,9 +174,7 @@ private:
     const Grid& grid_;
     std::vector<Muscle> muscles_;
     std::size_t side_;
-    std::vector<FeatureTable> losses_; ///< by slot
-    /// P(grade) by whether the side's grades count less, slot, value and loss.
-    std::array<std::vector<std::vector<std::vector<Pair>>>, 2> grades_;
+    std::shared_ptr<GradeBook> book_;
 };
 
 } // namespace
@@ -178,8 +189,9 @@ Factors makeStrengthFactors(const Model& model, const Grid& grid, const Catalogu
         if (target < model.anatomy.targets().size()) muscles.push_back({&item, target});
     }
     Factors factors;
+    const auto book = std::make_shared<StrengthFactor::GradeBook>();
     for (const Side side : {Side::left, Side::right})
-        factors.push_back(std::make_unique<StrengthFactor>(model, grid, muscles, side));
+        factors.push_back(std::make_unique<StrengthFactor>(model, grid, muscles, side, book));
     return factors;
 }
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
+#include <tuple>
 
 namespace rhizograph {
 namespace {
@@ -33,6 +35,7 @@ Grid::Grid(const Model& model) : model_(&model) {
         feltWeight_.push_back(model.umnSensoryWeight * (trunk == model.umnTrunk.end() ? 1 : trunk->second));
     }
     makeBlocks();
+    findMirrorImages();
     findHits();
     workOutLosses();
     workOutPrior();
@@ -66,6 +69,16 @@ void Grid::makeBlocks() {
             }
         }
         firstVariant += site.variants.size();
+    }
+}
+
+void Grid::findMirrorImages() {
+    std::map<std::tuple<std::size_t, Side, int>, std::size_t> places; // by variant, side and asymmetry
+    for (std::size_t b = 0; b < blocks_.size(); ++b)
+        places.emplace(std::tuple{blocks_[b].variantNumber, blocks_[b].side, blocks_[b].asymmetry}, b);
+    for (const Block& block : blocks_) {
+        const int asymmetry = block.asymmetry == 0 ? 0 : 3 - block.asymmetry;
+        mirrored_.push_back(places.at({block.variantNumber, rhizograph::mirrored(block.side), asymmetry}));
     }
 }
 

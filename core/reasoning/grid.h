@@ -54,6 +54,9 @@ public:
         return blocks_.size() * motorLevels() * sensoryLevels() * 2;
     }
 
+    /// The block with left and right exchanged.
+    [[nodiscard]] std::size_t mirrored(std::size_t block) const { return mirrored_[block]; }
+
     /// Log prior of every hypothesis for this age, not normalized; minus infinity for what cannot be.
     [[nodiscard]] std::vector<double> logPrior(std::optional<int> age) const;
 
@@ -88,14 +91,16 @@ private:
     /// The upper motor neuron part as it is, the worse of this side and the share of the other.
     [[nodiscard]] static double deep(const Block& block, std::size_t side, double severity);
     void makeBlocks();
+    void findMirrorImages();
     void workOutLosses();
     void workOutPrior();
 
     const Model* model_;
     std::vector<SiteSide> siteSides_;
     std::vector<Block> blocks_;
-    std::vector<double> feltWeight_; ///< by target: how much of an upper motor neuron loss is felt there
-    std::vector<Hits> hits_;         ///< by variant and target
+    std::vector<std::size_t> mirrored_; ///< by block
+    std::vector<double> feltWeight_;    ///< by target: how much of an upper motor neuron loss is felt there
+    std::vector<Hits> hits_;            ///< by variant and target
     std::vector<double> movement_, region_, fullRegion_, reflex_;
     std::vector<double> logPrior_; ///< of an unknown age
 };

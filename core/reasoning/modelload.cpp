@@ -100,6 +100,14 @@ private:
         }
     }
 
+    /// The findings alone tell left from right: what occurs on one side occurs on the other.
+    static void requireBothSides(const JsonNode& node, const SiteModel& site) {
+        for (const auto& [side, weight] : site.sides)
+            if (std::none_of(site.sides.begin(), site.sides.end(),
+                             [image = mirrored(side)](const auto& entry) { return entry.first == image; }))
+                node.fail("left and right are both needed");
+    }
+
     void readSite(const JsonNode& node) {
         SiteModel site;
         site.id = SiteId{node.at("site").string()};
@@ -115,6 +123,7 @@ private:
             if (weight.number() <= 0) weight.fail("weight is not above 0");
             site.sides.emplace_back(side.value_or(Side::none), weight.number());
         }
+        requireBothSides(node.at("sides"), site);
         const auto hidden = hidden_.find(node.at("hidden").string());
         if (hidden == hidden_.end())
             node.at("hidden").fail("no such distribution");

@@ -48,17 +48,16 @@ Posterior::BySpace Posterior::logEvidence() {
     for (std::size_t number = 0; number < kSpaces; ++number)
         evidence[number].assign(engine_->space(number).size(), 0.0);
     own_.reserve(readFactors_.size()); // chances are looked at where they lie
+    std::vector<double> logs;
     for (const std::size_t g : readFactors_) {
-        if (const Ahead& ahead = engine_->ahead(g); !ahead.empty()) {
-            const std::size_t number = ahead.number(values_[g]);
-            chance_[g] = ahead.chance(number);
-            addEvidence(g, ahead.log(number), evidence);
-            continue;
+        const Classes& classes = engine_->classes(g);
+        if (classes.ahead.empty()) {
+            own_.push_back(engine_->factors()[g]->probabilities(classes.features, values_[g], setting_));
+            chance_[g] = own_.back();
+        } else {
+            chance_[g] = classes.ahead[static_cast<std::size_t>(values_[g].front())];
         }
-        own_.push_back(
-            engine_->factors()[g]->probabilities(engine_->classes(g).features, values_[g], setting_));
-        chance_[g] = own_.back();
-        std::vector<double> logs = own_.back();
+        logs.assign(chance_[g].begin(), chance_[g].end());
         for (double& p : logs)
             p = std::log(p);
         addEvidence(g, logs, evidence);
@@ -183,17 +182,12 @@ std::vector<double> WhatIf::normalized(const std::vector<double>& byClass) const
 
 std::vector<std::vector<double>> WhatIf::withoutEach() const {
     const Engine& engine = posterior_->engine();
+    const Classes& classes = engine.classes(factor_);
     const std::vector<int>& values = posterior_->values(factor_);
+    if (!classes.ahead.empty()) return {normalized(std::vector<double>(classes.features.size(), 1.0))};
     std::vector<std::vector<double>> out(values.size());
-    if (const Ahead& ahead = engine.ahead(factor_); !ahead.empty()) {
-        const std::size_t number = ahead.number(values);
-        for (std::size_t slot = 0; slot < values.size(); ++slot)
-            if (values[slot] != kUnread)
-                out[slot] = normalized(ahead.chance(ahead.changed(number, slot, values[slot], kUnread)));
-        return out;
-    }
-    const auto without = engine.factors()[factor_]->withoutEach(engine.classes(factor_).features, values,
-                                                                posterior_->setting());
+    const auto without =
+        engine.factors()[factor_]->withoutEach(classes.features, values, posterior_->setting());
     for (std::size_t slot = 0; slot < values.size(); ++slot)
         if (!without[slot].empty()) out[slot] = normalized(without[slot]);
     return out;
@@ -201,18 +195,13 @@ std::vector<std::vector<double>> WhatIf::withoutEach() const {
 
 std::vector<std::vector<double>> WhatIf::jointWith(std::size_t slot) const {
     const Engine& engine = posterior_->engine();
-    const std::vector<int>& values = posterior_->values(factor_);
-    const Factor& factor = *engine.factors()[factor_];
+    const Classes& classes = engine.classes(factor_);
+    std::vector<std::vector<double>> ofSlot;
+    if (classes.ahead.empty())
+        ofSlot = engine.factors()[factor_]->slotProbabilities(classes.features, posterior_->values(factor_),
+                                                              slot, posterior_->setting());
     std::vector<std::vector<double>> joint;
-    if (const Ahead& ahead = engine.ahead(factor_); !ahead.empty()) {
-        const std::size_t number = ahead.number(values);
-        for (std::size_t v = 0; v < factor.slots()[slot].values; ++v)
-            joint.push_back(
-                reweighed(ahead.chance(ahead.changed(number, slot, values[slot], static_cast<int>(v)))));
-        return joint;
-    }
-    for (const std::vector<double>& byClass :
-         factor.slotProbabilities(engine.classes(factor_).features, values, slot, posterior_->setting()))
+    for (const std::vector<double>& byClass : classes.ahead.empty() ? ofSlot : classes.ahead)
         joint.push_back(reweighed(byClass));
     return joint;
 }

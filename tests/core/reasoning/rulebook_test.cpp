@@ -1,4 +1,5 @@
 #include "exam_maker.h"
+#include "reasoning/localizer.h"
 #include "reasoning/rulebook.h"
 
 #include <fstream>
@@ -102,6 +103,7 @@ public:
     ~Altered() { std::filesystem::remove_all(directory_); }
     Altered(const Altered&) = delete;
     Altered& operator=(const Altered&) = delete;
+    [[nodiscard]] const std::filesystem::path& directory() const { return directory_; }
     [[nodiscard]] Result<RuleBook> load() const { return RuleBook::load(directory_, catalogue()); }
     [[nodiscard]] std::string problems() const {
         const auto loaded = load();
@@ -123,6 +125,15 @@ TEST(RuleBook, RefusesARedSignThatGivesAnOrderOrHasNoSource) {
     EXPECT_THAT(text, HasSubstr("/red_signs/0/levels/0/when/is: \"hot\" is not on the scale"));
     EXPECT_THAT(text, HasSubstr("/red_signs/0/levels/0/action: should read"));
     EXPECT_THAT(text, HasSubstr("/red_signs/0/levels/0/source: no evidence row \"XYZ-99\""));
+}
+
+/// The findings alone tell left from right, so a mirrored exam must find a mirrored site.
+TEST(Localizer, RefusesASiteThatOccursOnOneSideOnly) {
+    const Altered broken(Files{{"sites.json", R"({"format": "rhizograph.sites", "version": 1, "sites": [
+        {"site": "a", "label": "A", "group": "a", "sides": {"left": 0.1}, "hidden": "none", "variants": [], "source": "estimate"}]})"}});
+    const auto loaded = Localizer::load(broken.directory(), catalogue());
+    ASSERT_FALSE(loaded);
+    EXPECT_THAT(problemText(loaded.problems()), HasSubstr("/sites/0/sides: left and right are both needed"));
 }
 
 TEST(RuleBook, RefusesAMissingFile) {
