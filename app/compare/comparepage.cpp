@@ -17,6 +17,7 @@
 #include <QLocale>
 #include <QMenu>
 #include <QScrollArea>
+#include <QSignalBlocker>
 
 namespace rhizograph::app {
 namespace {
@@ -126,9 +127,17 @@ void ComparePage::buildFigures() {
     rows->addWidget(layers_, 0, Qt::AlignHCenter);
     figures_ = new FigurePair(art_, figureCard_);
     rows->addWidget(figures_, 1);
+    views_ = new Segmented(tr("View of the figures"), {tr("Front"), tr("Back"), tr("Soles"), tr("Saddle")},
+                           figureCard_);
+    rows->addWidget(views_, 0, Qt::AlignHCenter);
+    figureNote_ = new Label({}, 15, QFont::Normal, Label::Tone::quiet, figureCard_);
+    figureNote_->setWordWrap(true);
+    figureNote_->setAlignment(Qt::AlignHCenter);
+    rows->addWidget(figureNote_);
     work_->addWidget(figureCard_, 38);
-    connect(layers_, &Segmented::chosenChanged, this, [this](int index) {
-        layer_ = index;
+    connect(layers_, &Segmented::chosenChanged, this, &ComparePage::showLayer);
+    connect(views_, &Segmented::chosenChanged, this, [this](int index) {
+        view_ = allFigureViews.at(static_cast<std::size_t>(index));
         refresh();
     });
 }
@@ -167,13 +176,14 @@ void ComparePage::refresh() {
     const bool against = choice_->chosen() == 1;
     visit_->setVisible(against && !earlier_.empty());
     QString earlierName;
+    std::optional<VisitComparison> comparison;
     if (against && before_) {
         const Visit& visit = earlier_.at(static_cast<std::size_t>(against_));
         visit_->setText(nameOf(visit));
         visit_->setAccessibleName(tr("Compare with: %1").arg(nameOf(visit)));
         earlierName = tr("Visit %1").arg(visit.number);
-        table_->setRows(visitRows(compareVisits(*before_, session_.exam(), session_.knowledge()),
-                                  session_.catalogue(), theme, earlierName));
+        comparison = compareVisits(*before_, session_.exam(), session_.knowledge());
+        table_->setRows(visitRows(*comparison, session_.catalogue(), theme, earlierName));
         title_->setText(table_->rows().title);
     } else if (against) {
         table_->setRows({});
@@ -183,10 +193,40 @@ void ComparePage::refresh() {
             sideRows(compareSides(session_.exam(), session_.knowledge()), session_.catalogue(), theme));
         title_->setText(table_->rows().title);
     }
-    refreshFigures(before_ ? &*before_ : nullptr, earlierName);
+    refreshFigures(comparison ? &*comparison : nullptr, earlierName);
 }
 
-void ComparePage::refreshFigures(const Exam* before, const QString& earlierName) {
+void ComparePage::showLayer(int layer) {
+    layer_ = layer;
+    view_.reset();
+    if (layers_ != nullptr && layers_->chosen() != layer) layers_->choose(layer);
+    refresh();
+}
+
+FigureView ComparePage::chosenView() const {
+    return allFigureViews.at(static_cast<std::size_t>(views_->chosen()));
+}
+
+void ComparePage::showMostChangedView(const std::map<RegionKey, Change>& changes) {
+    std::map<FigureView, int> counts;
+    for (const auto& [region, change] : changes)
+        if (const auto view = art_->viewOf(region.region)) ++counts[*view];
+    FigureView most = FigureView::front;
+    for (const FigureView view : allFigureViews)
+        if (counts[view] > counts[most]) most = view;
+    const QSignalBlocker quiet(views_); // a choice of the page, not of the person
+    views_->choose(
+        static_cast<int>(std::ranges::find(allFigureViews, view_.value_or(most)) - allFigureViews.begin()));
+    int elsewhere = 0;
+    for (const auto& [view, count] : counts)
+        elsewhere += view == chosenView() ? 0 : count;
+    QString note = changes.empty() ? tr("No change of the skin where both visits examined it.")
+                                   : tr("Outlined: worse in full, better broken.");
+    if (elsewhere > 0) note += QStringLiteral(" ") + tr("In other views: %1 changed.").arg(elsewhere);
+    figureNote_->setText(note);
+}
+
+void ComparePage::refreshFigures(const VisitComparison* comparison, const QString& earlierName) {
     if (figures_ == nullptr) return;
     const auto layer =
         std::make_shared<SkinLayer>(skinLayers(session_.catalogue()).at(static_cast<std::size_t>(layer_)));
@@ -194,11 +234,19 @@ void ComparePage::refreshFigures(const Exam* before, const QString& earlierName)
         return [layer, exam](const RegionKey& region) { return layer->mark(region, exam); };
     };
     const MarkOf now = marks(session_.exam());
-    if (before != nullptr)
-        figures_->setPictures(
-            {{earlierName, FigureView::front, marks(*before)}, {tr("Now"), FigureView::front, now}});
-    else
-        figures_->setPictures({{tr("Now"), FigureView::front, now}, {tr("Now"), FigureView::back, now}});
+    views_->setVisible(comparison != nullptr);
+    figureNote_->setVisible(comparison != nullptr);
+    if (comparison == nullptr)
+        return figures_->setPictures(
+            {{tr("Now"), FigureView::front, now, {}}, {tr("Now"), FigureView::back, now, {}}});
+    std::map<RegionKey, Change> changes;
+    for (const ItemChange& each : comparison->items)
+        if (const auto region = layer->region(each.key);
+            region && each.change != Change::same && each.change != Change::notComparable)
+            changes.emplace(*region, each.change);
+    showMostChangedView(changes);
+    figures_->setPictures(
+        {{earlierName, chosenView(), marks(*before_), changes}, {tr("Now"), chosenView(), now, changes}});
 }
 
 void ComparePage::showEvent(QShowEvent* event) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "compare/compare.h"
 #include "figures/figureart.h"
 #include "record/model.h"
 
@@ -33,6 +34,9 @@ public:
                 QWidget* parent = nullptr);
 
     [[nodiscard]] ChangeTable& table() { return *table_; }
+    [[nodiscard]] FigurePair* figures() { return figures_; }
+    /// What is compared on the figures: 0 the first layer of the catalogue.
+    void showLayer(int layer);
     [[nodiscard]] const std::vector<Visit>& earlierVisits() const { return earlier_; }
     void showSides();
     /// Against one of earlierVisits(). Precondition: there is such a visit.
@@ -53,7 +57,9 @@ private:
     void readVisits();
     void refreshSoon();
     void refresh();
-    void refreshFigures(const Exam* before, const QString& earlierName);
+    void refreshFigures(const VisitComparison* comparison, const QString& earlierName);
+    [[nodiscard]] FigureView chosenView() const;
+    void showMostChangedView(const std::map<RegionKey, Change>& changes);
     void askVisit();
     [[nodiscard]] QString nameOf(const Visit& visit) const;
 
@@ -64,6 +70,7 @@ private:
     int against_ = -1;           ///< index into earlier_; -1: right against left
     std::optional<Exam> before_; ///< of that visit
     int layer_ = 0;
+    std::optional<FigureView> view_; ///< what the person chose; the one that changed most otherwise
     bool stale_ = true;
     QString problem_;
     Segmented* choice_ = nullptr;
@@ -74,6 +81,8 @@ private:
     QScrollArea* scroll_ = nullptr;
     Card* figureCard_ = nullptr;
     Segmented* layers_ = nullptr;
+    Segmented* views_ = nullptr;
+    Label* figureNote_ = nullptr;
     FigurePair* figures_ = nullptr;
     Label* note_ = nullptr;
 };

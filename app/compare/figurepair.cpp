@@ -6,6 +6,20 @@
 
 namespace rhizograph::app {
 
+QString viewWords(FigureView view) {
+    switch (view) {
+    case FigureView::back:
+        return FigurePair::tr("from behind");
+    case FigureView::sole:
+        return FigurePair::tr("soles");
+    case FigureView::saddle:
+        return FigurePair::tr("saddle");
+    case FigureView::front:
+        break;
+    }
+    return FigurePair::tr("from the front");
+}
+
 FigurePair::FigurePair(std::shared_ptr<const FigureArt> art, QWidget* parent)
     : QWidget(parent), art_(std::move(art)) {
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
@@ -34,6 +48,27 @@ void FigurePair::paintEvent(QPaintEvent*) {
     }
 }
 
+void FigurePair::paintChanges(QPainter& painter, const Picture& picture, const QTransform& place) const {
+    const Theme& theme = Theme::of(this);
+    painter.setBrush(Qt::NoBrush);
+    for (const RegionArt& region : art_->view(picture.view).regions) {
+        const auto found = picture.changes.find(region.key);
+        if (found == picture.changes.end()) continue;
+        const bool better = found->second == Change::better || found->second == Change::resolved;
+        const QPainterPath path = place.map(region.path);
+        // A light line beneath keeps the outline apart from a hatch of its own color.
+        painter.setPen(QPen(theme.raised, 5.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        painter.drawPath(path);
+        QPen pen(better                               ? theme.spruce
+                 : found->second == Change::different ? theme.ochreInk
+                                                      : theme.brick,
+                 3, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
+        if (better) pen.setDashPattern({2.2, 1.6});
+        painter.setPen(pen);
+        painter.drawPath(path);
+    }
+}
+
 void FigurePair::paintPicture(QPainter& painter, const Picture& picture, const QRectF& cell) const {
     const Theme& theme = Theme::of(this);
     const int words = grown(this, 28);
@@ -49,6 +84,7 @@ void FigurePair::paintPicture(QPainter& painter, const Picture& picture, const Q
     painter.save();
     painter.setClipRect(place.mapRect(source.adjusted(-4, -4, 4, 4)), Qt::IntersectClip);
     paintFigure(painter, art, place, picture.marks, theme, {1, target.height() >= 300, {}});
+    paintChanges(painter, picture, place);
     painter.restore();
     const bool behind = picture.view == FigureView::back;
     const QRectF body = place.mapRect(source);
@@ -61,7 +97,7 @@ void FigurePair::paintPicture(QPainter& painter, const Picture& picture, const Q
     painter.drawText(QRectF(body.center().x() + 4, y, half + 16, words), Qt::AlignCenter,
                      behind ? tr("Right") : tr("Left"));
     painter.drawText(QRectF(cell.left(), y + words * 0.8, cell.width(), words), Qt::AlignCenter,
-                     behind ? tr("from behind") : tr("from the front"));
+                     viewWords(picture.view));
 }
 
 } // namespace rhizograph::app

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "compare/compare.h"
 #include "figures/figurepainter.h"
 
 #include <memory>
@@ -16,9 +17,11 @@ public:
         QString title;
         FigureView view = FigureView::front;
         MarkOf marks;
+        std::map<RegionKey, Change> changes; ///< outlined: worse with a full line, better with a broken one
     };
 
     explicit FigurePair(std::shared_ptr<const FigureArt> art, QWidget* parent = nullptr);
+    [[nodiscard]] const std::vector<Picture>& pictures() const { return pictures_; }
     void setPictures(std::vector<Picture> pictures);
     [[nodiscard]] QSize sizeHint() const override { return {404, 560}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {240, 260}; }
@@ -28,9 +31,13 @@ protected:
 
 private:
     void paintPicture(QPainter& painter, const Picture& picture, const QRectF& cell) const;
+    void paintChanges(QPainter& painter, const Picture& picture, const QTransform& place) const;
 
     std::shared_ptr<const FigureArt> art_;
     std::vector<Picture> pictures_;
 };
+
+/// "from the front", "from behind", "soles", "saddle".
+[[nodiscard]] QString viewWords(FigureView view);
 
 } // namespace rhizograph::app

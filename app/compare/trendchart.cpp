@@ -16,17 +16,39 @@ TrendChart::TrendChart(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
 }
 
-void TrendChart::show(std::vector<TrendVisit> visits, std::vector<TrendRow> rows) {
+QDate dateOf(const std::string& iso) {
+    return QDate::fromString(QString::fromStdString(iso), Qt::ISODate);
+}
+
+void TrendChart::show(std::vector<TrendVisit> visits, std::vector<TrendRow> rows,
+                      std::vector<TrendEvent> events) {
     visits_ = std::move(visits);
     rows_ = std::move(rows);
+    events_ = std::move(events);
     focus_ = -1;
-    placeDots();
+    place();
     updateGeometry();
     update();
 }
 
-int TrendChart::headHeight() const {
+/// Where everything stands at the present width.
+void TrendChart::place() {
+    std::vector<QDate> dates;
+    for (const TrendVisit& visit : visits_)
+        dates.push_back(dateOf(visit.date));
+    axis_ = TrendAxis(std::move(dates), left(), right());
+    placeEvents();
+    placeDots();
+}
+
+int TrendChart::visitsHeight() const {
     return grown(this, 46);
+}
+int TrendChart::laneHeight() const {
+    return grown(this, 28);
+}
+int TrendChart::headHeight() const {
+    return visitsHeight() + lanes_ * laneHeight();
 }
 int TrendChart::rowHeight() const {
     return grown(this, 96);
@@ -47,19 +69,8 @@ QRectF TrendChart::rowBox(std::size_t row) const {
             static_cast<qreal>(rowHeight())};
 }
 
-qreal TrendChart::xOf(std::size_t visit) const {
-    const auto dateOf = [&](std::size_t index) {
-        return QDate::fromString(QString::fromStdString(visits_[index].date), Qt::ISODate);
-    };
-    const qreal room = right() - left();
-    const auto last = visits_.size() - 1;
-    if (last == 0) return left() + room / 2;
-    const auto days = static_cast<qreal>(dateOf(0).daysTo(dateOf(last)));
-    // Visits of one day, or without a date, stand at equal distances.
-    const bool dated = std::all_of(visits_.begin(), visits_.end(),
-                                   [](const TrendVisit& each) { return !each.date.empty(); });
-    if (!dated || days <= 0) return left() + room * static_cast<qreal>(visit) / static_cast<qreal>(last);
-    return left() + room * static_cast<qreal>(dateOf(0).daysTo(dateOf(visit))) / days;
+qreal TrendChart::dotRadius() const {
+    return std::clamp(axis_.narrowest() / 2 - 0.5, 2.5, 5.5);
 }
 
 qreal TrendChart::yOf(const TrendRow& row, const QRectF& box, double place) const {
@@ -82,22 +93,30 @@ void TrendChart::placeDots() {
     }
 }
 
+QPointF TrendChart::pointOf(int cell) const {
+    const auto index = static_cast<std::size_t>(cell);
+    return index < dots_.size() ? dots_[index].at : eventMarks_.at(index - dots_.size()).at;
+}
+
 Cell TrendChart::cell(int index) const {
-    const Dot& dot = dots_.at(static_cast<std::size_t>(index));
+    constexpr int reach = 22; // half of a finger's 44 px
+    const QPoint at = pointOf(index).toPoint();
+    const QRect place(at.x() - reach, at.y() - reach, 2 * reach, 2 * reach);
+    if (static_cast<std::size_t>(index) >= dots_.size()) {
+        const TrendEvent& event = events_[eventMarks_[static_cast<std::size_t>(index) - dots_.size()].event];
+        const QString day =
+            QLocale(QLocale::English).toString(dateOf(event.date), QStringLiteral("d MMM yyyy"));
+        return {tr("%1, %2").arg(event.words, day), tr("Shows the list of events"), place};
+    }
+    const Dot& dot = dots_[static_cast<std::size_t>(index)];
     const TrendRow& row = rows_[dot.row];
     const TrendLine& line = row.lines[dot.line];
-    QString name = tr("%1, visit %2: %3")
-                       .arg(line.name.isEmpty() ? row.title : row.title + QStringLiteral(" ") + line.name)
-                       .arg(visits_[dot.visit].number)
-                       .arg(line.value.at(dot.visit));
-    constexpr int reach = 22; // half of a finger's 44 px
-    const QPoint at = dot.at.toPoint();
-    return {name,
-            tr("Opens that visit, read only"),
-            QRect(at.x() - reach, at.y() - reach, 2 * reach, 2 * reach),
-            QAccessible::PushButton,
-            true,
-            false};
+    const QString name =
+        tr("%1, visit %2: %3")
+            .arg(line.name.isEmpty() ? row.title : row.title + QStringLiteral(" ") + line.name)
+            .arg(visits_[dot.visit].number)
+            .arg(line.value.at(dot.visit));
+    return {name, tr("Opens that visit, read only"), place};
 }
 
 int TrendChart::cellAt(const QPoint& position) const {
@@ -105,7 +124,7 @@ int TrendChart::cellAt(const QPoint& position) const {
     qreal nearest = 22.0 * 22.0 * 2;
     for (int i = 0; i < cellCount(); ++i) {
         if (!cell(i).rect.contains(position)) continue;
-        const QPointF away = dots_[static_cast<std::size_t>(i)].at - position;
+        const QPointF away = pointOf(i) - position;
         const qreal distance = QPointF::dotProduct(away, away);
         if (distance < nearest) {
             nearest = distance;
@@ -124,12 +143,20 @@ void TrendChart::focusCell(int index) {
 
 void TrendChart::pressCell(int index) {
     if (index < 0 || index >= cellCount()) return;
-    const VisitId visit = visits_[dots_[static_cast<std::size_t>(index)].visit].id;
-    emit visitPressed(visit);
+    const auto pressed = static_cast<std::size_t>(index);
+    if (pressed < dots_.size()) {
+        const VisitId visit = visits_[dots_[pressed].visit].id;
+        emit visitPressed(visit);
+    } else {
+        const PatientEventId event = events_[eventMarks_[pressed - dots_.size()].event].id;
+        emit eventPressed(event);
+    }
 }
 
 void TrendChart::resizeEvent(QResizeEvent*) {
-    placeDots();
+    const int lanes = lanes_;
+    place();
+    if (lanes != lanes_) updateGeometry();
 }
 
 void TrendChart::mousePressEvent(QMouseEvent* event) {

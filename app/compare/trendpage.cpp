@@ -1,9 +1,12 @@
 #include "compare/trendpage.h"
 
+#include "compare/eventscard.h"
 #include "parts/button.h"
 #include "parts/card.h"
+#include "parts/flow.h"
 #include "parts/label.h"
 #include "parts/segmented.h"
+#include "parts/textsize.h"
 #include "record/store.h"
 #include "shell/visitsession.h"
 
@@ -16,6 +19,7 @@ namespace rhizograph::app {
 namespace {
 
 constexpr std::size_t usualRows = 8; // shown until the person chooses
+constexpr int wideFrom = 1000;       // px; below it the events go under the chart
 
 } // namespace
 
@@ -32,15 +36,47 @@ void TrendPage::build() {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(16, 12, 16, 8);
     column->setSpacing(10);
-    auto* top = new QHBoxLayout;
-    top->addWidget(new Label(tr("All visits"), 22, QFont::DemiBold, Label::Tone::ink, this));
-    top->addStretch(1);
+    buildTop(*column);
+    work_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    work_->setSpacing(12);
+    column->addLayout(work_, 1);
+    buildChart();
+    events_ = new EventsCard(session_.knowledge(), store_, session_.start().visit.patient, this);
+    events_->hide();
+    work_->addWidget(events_, 0);
+    connect(events_, &EventsCard::changed, this, &TrendPage::showRows);
+    say_ = new Label({}, 15, QFont::Normal, Label::Tone::quiet, this);
+    say_->setWordWrap(true);
+    column->addWidget(say_);
+}
+
+void TrendPage::buildTop(QBoxLayout& column) {
+    auto* top = new FlowLayout(8);
+    auto* title = new Label(tr("All visits"), 22, QFont::DemiBold, Label::Tone::ink, this);
+    title->setFixedHeight(grown(this, 44));
+    title->setContentsMargins(0, 0, 16, 0);
+    top->addWidget(title);
     choice_ = new Segmented(tr("Which measures"), {tr("Left and right"), tr("Scores only")}, this);
     top->addWidget(choice_);
     measures_ = new PlainButton(tr("Choose measures"), PlainButton::Kind::quiet, this);
     measures_->setGlyph(Glyph::down, true);
     top->addWidget(measures_);
-    column->addLayout(top);
+    eventsButton_ = new PlainButton(tr("Events"), PlainButton::Kind::choice, this);
+    eventsButton_->setCheckable(true);
+    top->addWidget(eventsButton_);
+    export_ = new PlainButton(tr("Export"), PlainButton::Kind::quiet, this);
+    export_->setGlyph(Glyph::down, true);
+    const auto user = store_.signedIn();
+    export_->setEnabled(user && allows(user->role, Permission::exportData));
+    top->addWidget(export_);
+    column.addLayout(top);
+    connect(choice_, &Segmented::chosenChanged, this, [this](int index) { setScoresOnly(index == 1); });
+    connect(measures_, &QAbstractButton::clicked, this, &TrendPage::choose);
+    connect(eventsButton_, &QAbstractButton::toggled, this, &TrendPage::showEvents);
+    connect(export_, &QAbstractButton::clicked, this, &TrendPage::askExport);
+}
+
+void TrendPage::buildChart() {
     auto* card = new Card(this);
     auto* rows = new QVBoxLayout(card);
     rows->setContentsMargins(1, 1, 1, 1);
@@ -54,51 +90,75 @@ void TrendPage::build() {
     scroll_->viewport()->setAutoFillBackground(false);
     chart_->setAutoFillBackground(false);
     rows->addWidget(scroll_);
-    column->addWidget(card, 1);
-    say_ = new Label({}, 15, QFont::Normal, Label::Tone::quiet, this);
-    say_->setWordWrap(true);
-    column->addWidget(say_);
-    connect(choice_, &Segmented::chosenChanged, this, [this](int index) { setScoresOnly(index == 1); });
-    connect(measures_, &QAbstractButton::clicked, this, &TrendPage::choose);
+    work_->addWidget(card, 1);
     connect(chart_, &TrendChart::visitPressed, this, &TrendPage::visitChosen);
+    connect(chart_, &TrendChart::eventPressed, this, [this](const PatientEventId& event) {
+        showEvents(true);
+        events_->edit(event);
+    });
     connect(chart_, &TrendChart::focusMoved, this, [this](const QRect& rect) {
         scroll_->ensureVisible(rect.center().x(), rect.center().y(), 0, rect.height());
     });
 }
 
-void TrendPage::refresh() {
-    stale_ = false;
+QWidget& TrendPage::exportButton() const {
+    return *export_;
+}
+
+void TrendPage::say(const QString& text) {
+    say_->setText(text);
+}
+
+/// Every visit up to the open one, oldest first; what could not be read, in words.
+QString TrendPage::readVisits(std::vector<Exam>& exams) {
     visits_.clear();
-    std::vector<Exam> exams;
     QString problem;
     const auto visits = store_.visitsOf(session_.start().visit.patient);
-    if (!visits) problem = QString::fromStdString(visits.problems().front().text());
+    if (!visits) return QString::fromStdString(visits.problems().front().text());
     const Visit& open = session_.start().visit;
-    if (visits) {
-        for (const Visit& visit : *visits) {
-            if (visit.number > open.number) continue;
-            // The open visit stands as it is on the screen, with what is still on its way to the record.
-            auto exam = visit.id == open.id ? Result<Exam>(session_.exam()) : store_.exam(visit.id);
-            if (!exam) {
-                problem = QString::fromStdString(exam.problems().front().text());
-                continue;
-            }
-            exam->date = visit.date;
-            exams.push_back(std::move(*exam));
-            visits_.push_back({visit.id, visit.number, visit.date});
+    for (const Visit& visit : *visits) {
+        if (visit.number > open.number) continue;
+        // The open visit stands as it is on the screen, with what is still on its way to the record.
+        auto exam = visit.id == open.id ? Result<Exam>(session_.exam()) : store_.exam(visit.id);
+        if (!exam) {
+            problem = QString::fromStdString(exam.problems().front().text());
+            continue;
         }
+        exam->date = visit.date;
+        exams.push_back(std::move(*exam));
+        visits_.push_back({visit.id, visit.number, visit.date});
     }
-    rows_ = exams.empty() ? std::vector<TrendRow>{}
-                          : trendRows(trendOf(exams, session_.knowledge()), session_.knowledge());
-    if (!problem.isEmpty())
-        say_->setText(problem);
-    else if (exams.size() < 2)
-        say_->setText(tr("There is one visit so far: a course needs two."));
-    else
-        say_->setText(
-            tr("A triangle marks a change larger than its threshold. A gap in a line: not examined at that "
-               "visit. Press a point to open that visit, read only."));
+    return problem;
+}
+
+void TrendPage::refresh() {
+    stale_ = false;
+    std::vector<Exam> exams;
+    QString problem = readVisits(exams);
+    trend_ = exams.empty() ? Trend{} : trendOf(exams, session_.knowledge());
+    rows_ = trendRows(trend_, session_.knowledge());
+    if (const Outcome read = events_->refresh(); !read && problem.isEmpty())
+        problem = QString::fromStdString(read.problems().front().text());
+    QString text = tr("A triangle marks a change larger than its threshold. A gap in a line: not examined at "
+                      "that visit. Press a point to open that visit, read only.");
+    if (exams.size() < 2) text = tr("There is one visit so far: a course needs two.");
+    if (!trend_.unknown.empty())
+        text += QStringLiteral(" ") +
+                tr("Recorded, but not in today's catalogue and so not shown: %1.").arg(trend_.unknown.size());
+    say(problem.isEmpty() ? text : problem);
     showRows();
+}
+
+std::vector<TrendEvent> TrendPage::shownEvents() const {
+    std::vector<TrendEvent> out;
+    for (const PatientEvent& each : events_->events())
+        out.push_back({each.id, each.date, events_->wordsOf(each), each.awaited});
+    return out;
+}
+
+void TrendPage::showEvents(bool shown) {
+    events_->setVisible(shown);
+    eventsButton_->setChecked(shown);
 }
 
 void TrendPage::showRows() {
@@ -107,7 +167,7 @@ void TrendPage::showRows() {
         if (scoresOnly_ && !row.score) continue;
         if (chosen_ ? chosen_->contains(row.id) : shown.size() < usualRows) shown.push_back(row);
     }
-    chart_->show(visits_, std::move(shown));
+    chart_->show(visits_, std::move(shown), shownEvents());
 }
 
 void TrendPage::setScoresOnly(bool scoresOnly) {
@@ -139,6 +199,15 @@ void TrendPage::choose() {
         connect(action, &QAction::toggled, this, [this, id = row.id](bool on) { setShown(id, on); });
     }
     menu.exec(measures_->mapToGlobal(QPoint(0, measures_->height())));
+}
+
+void TrendPage::resizeEvent(QResizeEvent*) {
+    const bool wide = width() >= wideFrom;
+    work_->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    events_->setMinimumWidth(wide ? grown(this, 320) : 0);
+    events_->setMaximumWidth(wide ? grown(this, 320) : QWIDGETSIZE_MAX);
+    events_->setMaximumHeight(wide ? QWIDGETSIZE_MAX : grown(this, 460));
+    events_->setMinimumHeight(wide ? 0 : std::min(grown(this, 460), height() / 2));
 }
 
 void TrendPage::showEvent(QShowEvent* event) {

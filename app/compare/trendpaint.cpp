@@ -4,7 +4,6 @@
 #include "parts/textsize.h"
 
 #include <algorithm>
-#include <QDate>
 #include <QLocale>
 #include <QPainter>
 #include <QPaintEvent>
@@ -15,40 +14,61 @@ namespace rhizograph::app {
 
 void TrendChart::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    if (visits_.empty()) return;
-    paintHead(painter);
-    for (std::size_t row = 0; row < rows_.size(); ++row)
-        if (rowBox(row).toAlignedRect().intersects(event->rect())) paintRow(painter, row);
+    paintTo(painter, event->rect());
     if (hasFocus() && focus_ >= 0)
         paintFocusRing(painter, QRectF(cell(focus_).rect).adjusted(10, 10, -10, -10), 8, Theme::of(this));
 }
 
+void TrendChart::paintTo(QPainter& painter, const QRect& part) const {
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (visits_.empty()) return;
+    paintHead(painter);
+    for (std::size_t row = 0; row < rows_.size(); ++row)
+        if (rowBox(row).toAlignedRect().intersects(part)) paintRow(painter, row);
+}
+
 void TrendChart::paintHead(QPainter& painter) const {
     const Theme& theme = Theme::of(this);
-    const int height = headHeight();
     painter.setFont(sized(this, 15));
     painter.setPen(theme.quiet);
-    painter.drawText(QRect(16, 0, left(), height), Qt::AlignVCenter | Qt::AlignLeft, tr("Visit"));
-    qreal free = 0; // labels of visits close together would lie over one another
+    painter.drawText(QRect(16, 0, left(), visitsHeight()), Qt::AlignVCenter | Qt::AlignLeft, tr("Visit"));
+    painter.setPen(QPen(theme.line, 1));
     for (std::size_t visit = 0; visit < visits_.size(); ++visit) {
         const qreal x = xOf(visit);
-        painter.setPen(QPen(theme.line, 1));
-        painter.drawLine(QPointF(x, height), QPointF(x, rowBox(rows_.size()).top()));
-        const QDate date = QDate::fromString(QString::fromStdString(visits_[visit].date), Qt::ISODate);
-        const QString day = QLocale(QLocale::English).toString(date, QStringLiteral("d MMM"));
-        painter.setFont(sized(this, 15));
-        const qreal wide = painter.fontMetrics().horizontalAdvance(day) + 8;
-        const bool last = visit + 1 == visits_.size();
-        if (x - wide / 2 < free && !last) continue;
-        const QRectF upper(x - wide / 2, 2, wide, height / 2.0 - 1);
-        painter.fillRect(QRectF(upper.left(), 2, wide, height - 4), theme.raised);
+        painter.drawLine(QPointF(x, visitsHeight()), QPointF(x, rowBox(rows_.size()).top()));
+    }
+    paintVisitNames(painter);
+    paintEvents(painter);
+}
+
+/// The number of each visit over its day; of visits too close for that, the last and every one that has room.
+void TrendChart::paintVisitNames(QPainter& painter) const {
+    const Theme& theme = Theme::of(this);
+    const QFont small = sized(this, 15);
+    const QFontMetricsF metrics(small);
+    const QString form = axis_.severalYears() ? QStringLiteral("d MMM yy") : QStringLiteral("d MMM");
+    const auto dayOf = [&](std::size_t visit) {
+        return QLocale(QLocale::English).toString(dateOf(visits_[visit].date), form);
+    };
+    const auto widthOf = [&](std::size_t visit) {
+        return std::max(metrics.horizontalAdvance(dayOf(visit)), metrics.horizontalAdvance(u'9') * 3) + 8;
+    };
+    const std::size_t last = visits_.size() - 1;
+    const qreal kept = xOf(last) - widthOf(last) / 2; // the last visit's name always shows
+    qreal free = left() - 60;
+    for (std::size_t visit = 0; visit <= last; ++visit) {
+        const qreal wide = widthOf(visit);
+        const qreal x = xOf(visit);
+        if (x - wide / 2 < free || (visit != last && x + wide / 2 > kept)) continue;
+        const qreal half = visitsHeight() / 2.0;
+        painter.setFont(small);
         painter.setPen(theme.quiet);
-        painter.drawText(upper.translated(0, height / 2.0 - 2), Qt::AlignCenter, day);
+        painter.drawText(QRectF(x - wide / 2, half, wide, half - 2), Qt::AlignCenter, dayOf(visit));
         painter.setFont(sized(this, 15, QFont::DemiBold));
         painter.setPen(theme.ink);
-        painter.drawText(upper, Qt::AlignCenter, QString::number(visits_[visit].number));
-        free = x + wide / 2 + 4;
+        painter.drawText(QRectF(x - wide / 2, 2, wide, half - 1), Qt::AlignCenter,
+                         QString::number(visits_[visit].number));
+        free = x + wide / 2 + 2;
     }
 }
 
@@ -104,9 +124,9 @@ void TrendChart::paintLine(QPainter& painter, const TrendRow& row, const TrendLi
     }
     for (std::size_t visit = 0; visit < count; ++visit) {
         if (!line.place[visit]) continue;
-        painter.setPen(QPen(color, line.dashed ? 2.4 : 0));
+        const qreal radius = dotRadius() - (line.dashed ? 0.5 : 0);
+        painter.setPen(line.dashed ? QPen(color, radius < 4 ? 1.6 : 2.4) : QPen(Qt::NoPen));
         painter.setBrush(line.dashed ? theme.raised : color);
-        const qreal radius = line.dashed ? 5 : 5.5;
         painter.drawEllipse(QPointF(xOf(visit), yOf(row, box, *line.place[visit])), radius, radius);
     }
 }
@@ -122,9 +142,14 @@ void TrendChart::paintMarks(QPainter& painter, const TrendRow& row, const TrendL
             continue;
         const ChangeMark mark = markOf(change, Theme::of(this));
         const qreal y = yOf(row, box, *line.place[visit]);
-        // Above the dot where there is room, else below.
+        // Above the dot where there is room, else below; smaller where many visits stand close.
         const qreal at = y - 18 > box.top() + 6 ? y - 16 : y + 16;
-        paintChangeShape(painter, mark.shape, {xOf(visit), at}, mark.color);
+        const qreal scale = std::clamp(axis_.narrowest() / 16, 0.55, 1.0);
+        painter.save();
+        painter.translate(xOf(visit), at);
+        painter.scale(scale, scale);
+        paintChangeShape(painter, mark.shape, {0, 0}, mark.color);
+        painter.restore();
     }
 }
 

@@ -125,6 +125,8 @@ private:
             TrendLine line;
             line.dashed = area.side == Side::right;
             line.place = area.cm2;
+            line.change = area.sincePrevious;
+            row.changed = std::any_of(line.change.begin(), line.change.end(), counts);
             for (const auto& place : area.cm2)
                 line.value.push_back(place ? QString::number(std::round(*place)) : tr("not examined"));
             row.lines.push_back(std::move(line));
@@ -143,9 +145,9 @@ private:
             row.high = 100;
             row.ticks = {{0, QStringLiteral("0")}, {50, QStringLiteral("50")}, {100, QStringLiteral("100")}};
             TrendLine line;
-            for (const double share : site.probability) {
-                line.place.emplace_back(100 * share);
-                line.value.push_back(percentWords(share));
+            for (const auto& share : site.probability) {
+                line.place.push_back(share ? std::optional{100 * *share} : std::nullopt);
+                line.value.push_back(share ? percentWords(*share) : tr("nothing found yet"));
             }
             row.lines.push_back(std::move(line));
             rows_.push_back(std::move(row));

@@ -2,6 +2,7 @@
 
 #include "parts/button.h"
 #include "parts/label.h"
+#include "patients/practicerows.h"
 #include "patients/visitlist.h"
 #include "patients/words.h"
 
@@ -16,7 +17,7 @@
 namespace rhizograph::app {
 namespace {
 
-enum Which { ofToday, toReview, notSigned, everyone };
+enum Which { ofToday, toReview, notSigned, needsEye, everyone };
 
 QString actionOf(const Visit& visit) {
     switch (visit.state) {
@@ -64,7 +65,7 @@ void PatientsPage::build() {
     auto* tabs = new QHBoxLayout;
     tabs->setSpacing(8);
     column->addLayout(tabs);
-    const QStringList names{tr("Today"), tr("To review"), tr("Unsigned"), tr("All")};
+    const QStringList names{tr("Today"), tr("To review"), tr("Unsigned"), tr("Needs a look"), tr("All")};
     for (int index = 0; index < names.size(); ++index) {
         auto* tab = new PlainButton(names[index], PlainButton::Kind::choice, this);
         which_->addButton(tab, index);
@@ -123,6 +124,9 @@ void PatientsPage::choose(int row) {
 Outcome PatientsPage::refresh(Store& store) {
     const auto user = store.signedIn();
     newPatient_->setEnabled(user && allows(user->role, Permission::editPatients));
+    const bool mayReview = user && allows(user->role, Permission::reviewPractice);
+    which_->button(needsEye)->setVisible(mayReview);
+    if (!mayReview && which_->checkedId() == needsEye) which_->button(ofToday)->setChecked(true);
     const std::string text = search_->text().simplified().toStdString();
     if (!text.empty()) return showPatients(store, text); // each letter typed: only what it asks for
     auto dayVisits = store.visitsOn(today());
@@ -140,6 +144,8 @@ Outcome PatientsPage::refresh(Store& store) {
     case notSigned:
         order_->setText({});
         return showVisits(store, *unsignedVisits, tr("Every visit is signed."));
+    case needsEye:
+        return showPractice(store);
     default:
         return showPatients(store, {});
     }
@@ -173,6 +179,28 @@ Outcome PatientsPage::showVisits(Store& store, const std::vector<Visit>& visits,
     }
     targets_ = std::move(targets);
     list_->setRows(std::move(rows), whenEmpty);
+    return {};
+}
+
+Outcome PatientsPage::showPractice(Store& store) {
+    constexpr int most = 100;
+    const auto practice = store.practice(today(), most);
+    if (!practice) return practice.problems();
+    std::vector<ListedVisit> rows;
+    std::vector<Target> targets;
+    for (const Attention& one : practice->patients) {
+        auto patient = store.patient(one.patient);
+        if (!patient) return patient.problems();
+        rows.push_back(attentionRow(one, patient->identity));
+        if (one.visit.empty())
+            targets.emplace_back(one.patient);
+        else
+            targets.emplace_back(one.visit);
+    }
+    order_->setText(practiceWords(*practice));
+    targets_ = std::move(targets);
+    list_->setRows(std::move(rows), tr("Nobody: no open red sign, nothing worse, no follow-up passed, every "
+                                       "visit signed."));
     return {};
 }
 

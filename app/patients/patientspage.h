@@ -15,7 +15,7 @@ class Label;
 class PlainButton;
 class VisitList;
 
-/// Search as you type, and the visits of the day with where each stands.
+/// Search as you type, the visits of the day with where each stands, and who in the clinic needs a look.
 class PatientsPage : public QWidget {
     Q_OBJECT
 
@@ -39,6 +39,7 @@ private:
     void build();
     Outcome showVisits(Store& store, const std::vector<Visit>& visits, const QString& whenEmpty);
     Outcome showPatients(Store& store, const std::string& text);
+    Outcome showPractice(Store& store);
     void countUp(const std::vector<Visit>& dayVisits, const std::vector<Visit>& unsignedVisits);
     void choose(int row);
 

@@ -20,6 +20,7 @@ public:
     virtual void setPlan(const VisitId& visit, const QString& text) = 0;
     virtual void acknowledge(const VisitId& visit, const QString& sign, const QString& urgency) = 0;
     virtual void setOpenRedSigns(const VisitId& visit, int count) = 0;
+    virtual void setWorse(const VisitId& visit, int count) = 0;
 
 signals:
     void saved();                       ///< everything handed over so far is on disk

@@ -1,5 +1,6 @@
 #include "shell/visitsession.h"
 
+#include "compare/compare.h"
 #include "shell/changecommand.h"
 #include "shell/recordthread.h"
 
@@ -49,7 +50,7 @@ QString urgencyWord(Urgency urgency) {
 
 VisitSession::VisitSession(Knowledge knowledge, Start start, RecordThread* record, QObject* parent)
     : QObject(parent), knowledge_(std::move(knowledge)), start_(std::move(start)), exam_(start_.exam),
-      openRedSigns_(start_.visit.openRedSigns), record_(record) {
+      openRedSigns_(start_.visit.openRedSigns), worse_(start_.visit.worse), record_(record) {
     if (record_ != nullptr) {
         connect(record_, &RecordThread::saved, this, &VisitSession::saved);
         connect(record_, &RecordThread::failed, this, &VisitSession::saveFailed);
@@ -158,6 +159,7 @@ void VisitSession::reassess() {
     assessment_ = assess(exam_, knowledge_, previous());
     bringForward();
     countOpenRedSigns();
+    countWorse();
 }
 
 void VisitSession::bringForward() {
@@ -192,6 +194,15 @@ void VisitSession::countOpenRedSigns() {
     if (count == openRedSigns_ || start_.readOnly) return;
     openRedSigns_ = count;
     if (record_ != nullptr) record_->setOpenRedSigns(start_.visit.id, count);
+}
+
+/// For the list of the whole clinic, which cannot compare every patient's visits itself.
+void VisitSession::countWorse() {
+    if (start_.readOnly || record_ == nullptr) return;
+    const int count = previous() == nullptr ? 0 : worseCount(compareVisits(*previous(), exam_, knowledge_));
+    if (count == worse_) return;
+    worse_ = count;
+    record_->setWorse(start_.visit.id, count);
 }
 
 std::vector<FindingKey> keysOf(const Item& item) {

@@ -104,6 +104,7 @@ private:
     void show(const std::vector<FindingKey>& keys);
     void reassess();
     void countOpenRedSigns();
+    void countWorse();
     void bringForward();
 
     Knowledge knowledge_;
@@ -113,6 +114,7 @@ private:
     QUndoStack undo_;
     std::set<ItemId> forward_; ///< extended items that came forward
     int openRedSigns_ = 0;     ///< as last handed to the record
+    int worse_ = 0;            ///< the same: findings worse than at the visits before
     RecordThread* record_;
 };
 

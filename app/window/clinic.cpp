@@ -52,7 +52,7 @@ Outcome addEarlier(Store& store, VisitSession::Start& start) {
     return {};
 }
 
-Result<VisitSession::Start> startOf(Store& store, const VisitId& id) {
+Result<VisitSession::Start> startOf(Store& store, const VisitId& id, bool onlyRead) {
     VisitSession::Start start;
     const auto user = store.signedIn();
     if (!user) return Problem{{}, {}, "Nobody is signed in."};
@@ -72,8 +72,8 @@ Result<VisitSession::Start> startOf(Store& store, const VisitId& id) {
     start.acknowledgements = std::move(*acknowledgements);
     start.plan = QString::fromStdString(*plan);
     start.userName = QString::fromStdString(user->name);
-    start.readOnly =
-        start.visit.state == VisitState::signedOff || !allows(user->role, Permission::recordFindings);
+    start.readOnly = onlyRead || start.visit.state == VisitState::signedOff ||
+                     !allows(user->role, Permission::recordFindings);
     if (auto outcome = addEarlier(store, start); !outcome) return outcome.problems();
     return start;
 }
@@ -97,8 +97,8 @@ FindingPast pastOf(Store& store, const PatientId& patient, QueuedRecord* record)
 
 } // namespace
 
-Result<OpenVisit> openVisit(Store& store, const Knowledge& knowledge, const VisitId& id) {
-    auto start = startOf(store, id);
+Result<OpenVisit> openVisit(Store& store, const Knowledge& knowledge, const VisitId& id, bool onlyRead) {
+    auto start = startOf(store, id, onlyRead);
     if (!start) return start.problems();
     OpenVisit open;
     if (!start->readOnly) {

@@ -31,8 +31,9 @@ struct OpenVisit {
     std::unique_ptr<VisitSession> session; ///< uses record, so it goes first
 };
 
-/// Opens a visit for the signed-in user. It is read only when it is signed or the user's role records
-/// nothing. What it is compared with is the latest earlier value of each finding.
-Result<OpenVisit> openVisit(Store& store, const Knowledge& knowledge, const VisitId& id);
+/// Opens a visit for the signed-in user. It is read only when it is signed, the user's role records nothing,
+/// or it is only to be read. What it is compared with is the latest earlier value of each finding.
+Result<OpenVisit> openVisit(Store& store, const Knowledge& knowledge, const VisitId& id,
+                            bool onlyRead = false);
 
 } // namespace rhizograph::app

@@ -63,6 +63,9 @@ public:
     [[nodiscard]] QWidget* screen() const;
 
     void openVisitById(const VisitId& id, int page = -1);
+    /// An earlier visit, opened from the course of the open one: nothing in it can be changed, and a way
+    /// leads back.
+    void readVisit(const VisitId& id);
     void showPatients();
     void showSettings();
     void lock();
@@ -135,6 +138,7 @@ private:
     bool locked_ = false;
     bool copySaved_ = false; ///< what the last "save a copy" came to
     OpenVisit visit_;
+    std::optional<VisitId> cameFrom_;      ///< the visit whose course led to this one, which is only read
     std::unique_ptr<VisitPage> visitPage_; ///< uses visit_, so it goes first
     std::unique_ptr<VisitWatch> watch_;    ///< uses visit_ and store_
     QTimer idle_;

@@ -31,6 +31,10 @@ void QueuedRecord::setOpenRedSigns(const VisitId& visit, int count) {
     write({visit, OpenRedSigns{count}});
 }
 
+void QueuedRecord::setWorse(const VisitId& visit, int count) {
+    write({visit, WorseFindings{count}});
+}
+
 void QueuedRecord::write(UnsavedChange change) {
     writer_->write(std::move(change));
     emit handedOver();

@@ -22,6 +22,7 @@ public:
     void setPlan(const VisitId& visit, const QString& text) override;
     void acknowledge(const VisitId& visit, const QString& sign, const QString& urgency) override;
     void setOpenRedSigns(const VisitId& visit, int count) override;
+    void setWorse(const VisitId& visit, int count) override;
 
     /// How many changes are not on disk yet.
     [[nodiscard]] std::size_t waiting() const { return writer_->waiting(); }

@@ -59,6 +59,10 @@ void VisitPage::build(Rights rights) {
         notice_->hide();
         arrange();
     });
+    wayBack_ = new NoticeBar(this);
+    wayBack_->hide();
+    connect(wayBack_->addWayOut(tr("Back to the course")), &PlainButton::clicked, this,
+            &VisitPage::wayBackWanted);
     connect(rail_, &Rail::wanted, this, &VisitPage::showPage);
     connect(redSigns_, &RedSignBar::neededChanged, this, &VisitPage::arrange);
     connect(redSigns_, &RedSignBar::goToItem, this, &VisitPage::goTo);
@@ -120,6 +124,12 @@ void VisitPage::showSaveFailure(const QString& reason) {
 void VisitPage::notice(const QString& text) {
     notice_->say(text);
     notice_->show();
+    arrange();
+}
+
+void VisitPage::offerWayBack(const QString& text) {
+    wayBack_->say(text);
+    wayBack_->show();
     arrange();
 }
 
@@ -214,7 +224,7 @@ int VisitPage::placeTop() {
     put(strip_, strip_->sizeHint().height());
     redSigns_->setVisible(redSigns_->needed());
     if (redSigns_->needed()) put(redSigns_, redSigns_->sizeHint().height());
-    for (NoticeBar* bar : {saveNotice_, notice_})
+    for (NoticeBar* bar : {saveNotice_, notice_, wayBack_})
         if (!bar->isHidden()) put(bar, std::max(bar->sizeHint().height(), bar->heightForWidth(width())));
     return top;
 }

@@ -46,12 +46,15 @@ public:
     void goTo(const FindingKey& key);
     void openFinder();
     void notice(const QString& text); ///< one line over the work, until it is closed
+    /// A line that stays, with a way back to where this visit was opened from.
+    void offerWayBack(const QString& text);
     [[nodiscard]] bool upright() const { return upright_; }
 
 signals:
     void pageShown(int index);
     void pageMade(QWidget* page);
     void saveCopyWanted();
+    void wayBackWanted();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -81,6 +84,7 @@ private:
     PatientStrip* strip_ = nullptr;
     NoticeBar* saveNotice_ = nullptr;
     NoticeBar* notice_ = nullptr;
+    NoticeBar* wayBack_ = nullptr;
     RedSignBar* redSigns_ = nullptr;
     Rail* rail_ = nullptr;
     QStackedWidget* work_ = nullptr;

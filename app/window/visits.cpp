@@ -83,8 +83,26 @@ void MainWindow::openVisitById(const VisitId& id, int page) {
     showVisit(std::move(opened).value(), page);
 }
 
+void MainWindow::readVisit(const VisitId& id) {
+    // From course to course the way back leads to where it began.
+    const VisitId from = cameFrom_.value_or(visit_.session->start().visit.id);
+    const int page = visitPage_->pageIndex();
+    if (id == from) return openVisitById(from, page);
+    if (!closeVisit()) return;
+    auto opened = openVisit(*store_, materials_.knowledge, id, true);
+    if (!opened) return complain(opened.problems());
+    showVisit(std::move(opened).value(), 0);
+    cameFrom_ = from;
+    visitPage_->offerWayBack(tr("An earlier visit, only to be read."));
+    connect(visitPage_.get(), &VisitPage::wayBackWanted, this, [this, from, page] {
+        QMetaObject::invokeMethod(
+            this, [this, from, page] { openVisitById(from, page); }, Qt::QueuedConnection);
+    });
+}
+
 void MainWindow::showVisit(OpenVisit visit, int page) {
     visit_ = std::move(visit);
+    cameFrom_.reset();
     VisitSession& session = *visit_.session;
     const auto sign = [this] {
         // Not from inside the page: signing makes it anew.
@@ -110,7 +128,7 @@ void MainWindow::showVisit(OpenVisit visit, int page) {
             connect(trend, &TrendPage::visitChosen, this, [this](const VisitId& chosen) {
                 if (chosen != visit_.session->start().visit.id)
                     QMetaObject::invokeMethod(
-                        this, [this, chosen] { openVisitById(chosen); }, Qt::QueuedConnection);
+                        this, [this, chosen] { readVisit(chosen); }, Qt::QueuedConnection);
             });
     });
     connect(visitPage_.get(), &VisitPage::pageShown, this, &MainWindow::offerHandOver);

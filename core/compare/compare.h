@@ -50,7 +50,8 @@ struct NumbAreaChange {
     std::string because;
 };
 
-/// Everything that was examined at either visit, the most important first.
+/// Everything that was examined at either visit, the most important first; also what today's catalogue does
+/// not know any more.
 struct VisitComparison {
     std::string earlier; ///< date of the earlier visit, or empty
     std::string later;
@@ -66,6 +67,9 @@ enum class Examiner { unknown, same };
 [[nodiscard]] VisitComparison compareVisits(const Exam& earlier, const Exam& later,
                                             const Knowledge& knowledge,
                                             Examiner examiner = Examiner::unknown);
+
+/// How many questions are worse or new.
+[[nodiscard]] int worseCount(const VisitComparison& comparison);
 
 /// One sided question within a visit. A side that was not examined or could not be tested is empty or says
 /// so.
@@ -109,20 +113,22 @@ struct TrendArea {
     GroupId group;
     Side side = Side::none;
     std::vector<std::optional<double>> cm2;
+    std::vector<Change> sincePrevious; ///< over the regions examined at both visits
 };
 
 /// Probability of a site over all visits.
 struct TrendSite {
     SiteId site;
     Side side = Side::none;
-    std::vector<double> probability; ///< 0 where it was below what an assessment lists
+    std::vector<std::optional<double>> probability; ///< empty: nothing was found that speaks of a site
 };
 
 struct Trend {
     std::vector<std::string> dates;
     std::vector<TrendSeries> series; ///< most important first
     std::vector<TrendArea> areas;
-    std::vector<TrendSite> sites; ///< those that led at any visit
+    std::vector<TrendSite> sites;    ///< those that led at any visit
+    std::vector<FindingKey> unknown; ///< recorded at some visit, but not in today's catalogue
 };
 
 /// The course over two or more visits, oldest first.

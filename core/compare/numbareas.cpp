@@ -23,7 +23,8 @@ SkinByGroup skinOf(const Exam& exam, const Knowledge& knowledge) {
     for (const auto& [key, finding] : exam.findings()) {
         const Item* item = knowledge.catalogue().find(key.item);
         const bool skin = item != nullptr && item->scale.name == rule.scale &&
-                          knowledge.regionAreas().contains(item->region) && finding.value.testable();
+                          knowledge.regionAreas().contains(item->region) && finding.value.testable() &&
+                          !check(knowledge.catalogue(), key, finding.value);
         if (!skin) continue;
         Skin& side = out[item->group][key.side];
         side.examined.insert(item->region);

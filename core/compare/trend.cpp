@@ -1,8 +1,10 @@
-#include "compare/judge.h"
+#include "base/parallel.h"
+#include "compare/visitjudge.h"
 #include "reasoning/localizer.h"
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <tuple>
 
 namespace rhizograph {
@@ -17,55 +19,44 @@ public:
         Trend out;
         for (const Exam& visit : visits_)
             out.dates.push_back(visit.date);
-        compareAll();
         for (const Item& item : knowledge_.catalogue().items())
             for (const Side side : {Side::none, Side::right, Side::left})
-                if (auto series = seriesOf(item, side)) out.series.push_back(std::move(*series));
+                if (auto series = seriesOf(item, {item.id, side})) out.series.push_back(std::move(*series));
         std::stable_sort(
             out.series.begin(), out.series.end(),
             [](const TrendSeries& a, const TrendSeries& b) { return a.importance > b.importance; });
         out.areas = areas();
         out.sites = sites();
+        out.unknown = unknown();
         return out;
     }
 
 private:
-    /// Every pair of visits, judged once: changes_[later][earlier][key].
-    void compareAll() {
-        for (std::size_t later = 0; later < visits_.size(); ++later) {
-            changes_.emplace_back();
-            for (std::size_t earlier = 0; earlier < later; ++earlier) {
-                std::map<FindingKey, ItemChange> byKey;
-                for (ItemChange& change : compareVisits(visits_[earlier], visits_[later], knowledge_).items)
-                    byKey.emplace(change.key, std::move(change));
-                changes_.back().push_back(std::move(byKey));
-            }
-        }
-    }
-
-    [[nodiscard]] std::optional<TrendSeries> seriesOf(const Item& item, Side side) const {
+    [[nodiscard]] std::optional<TrendSeries> seriesOf(const Item& item, const FindingKey& key) const {
         TrendSeries out;
-        out.key = {item.id, side};
+        out.key = key;
         const ChangeRule& rule = knowledge_.thresholds().rule(item.id);
         out.threshold = rule.words;
         out.source = rule.source;
         std::vector<std::size_t> tested;
         for (std::size_t visit = 0; visit < visits_.size(); ++visit) {
-            const Finding* finding = visits_[visit].find(out.key);
-            const bool known = finding != nullptr && finding->value.testable();
+            const Finding* finding = visits_[visit].find(key);
+            const bool known = finding != nullptr && finding->value.testable() &&
+                               !check(knowledge_.catalogue(), key, finding->value);
             out.values.push_back(finding == nullptr ? std::nullopt : std::optional{finding->value});
             out.position.push_back(known ? place(item, finding->value) : std::nullopt);
-            out.sinceFirst.push_back(known && !tested.empty() ? change(visit, tested.front(), out)
-                                                              : Change::notComparable);
-            out.sincePrevious.push_back(known && !tested.empty() ? change(visit, tested.back(), out)
-                                                                 : Change::notComparable);
+            const bool comparable = known && !tested.empty();
+            out.sinceFirst.push_back(comparable ? change(visit, tested.front(), out) : Change::notComparable);
+            out.sincePrevious.push_back(comparable ? change(visit, tested.back(), out)
+                                                   : Change::notComparable);
             if (known) tested.push_back(visit);
         }
         return tested.size() < 2 ? std::nullopt : std::optional{std::move(out)};
     }
 
     Change change(std::size_t later, std::size_t earlier, TrendSeries& series) const {
-        const ItemChange& found = changes_[later][earlier].at(series.key);
+        const VisitJudge judge{visits_[earlier], visits_[later], knowledge_, Examiner::unknown};
+        const ItemChange found = judge.judge(series.key);
         series.importance = std::max(series.importance, found.importance);
         return found.change;
     }
@@ -89,39 +80,78 @@ private:
                     row[visit] = cm2;
                 }
         std::vector<TrendArea> out;
-        for (auto& [key, row] : rows)
-            out.push_back({key.first, key.second, std::move(row)});
+        for (auto& [key, row] : rows) {
+            auto changes = areaChanges(key.first, key.second, row);
+            out.push_back({key.first, key.second, std::move(row), std::move(changes)});
+        }
         return out;
+    }
+
+    /// Against the last visit before at which a region of that side was examined.
+    [[nodiscard]] std::vector<Change> areaChanges(const GroupId& group, Side side,
+                                                  const std::vector<std::optional<double>>& cm2) const {
+        std::vector<Change> out(visits_.size(), Change::notComparable);
+        std::optional<std::size_t> before;
+        for (std::size_t visit = 0; visit < cm2.size(); ++visit) {
+            if (!cm2[visit]) continue;
+            if (before)
+                for (const NumbAreaChange& each :
+                     compareNumbAreas(visits_[*before], visits_[visit], knowledge_))
+                    if (each.group == group && each.side == side) out[visit] = each.change;
+            before = visit;
+        }
+        return out;
+    }
+
+    /// Whether anything was found that the localization reads.
+    [[nodiscard]] bool speaks(const Exam& exam) const {
+        const auto& findings = exam.findings();
+        return std::any_of(findings.begin(), findings.end(), [&](const auto& each) {
+            return each.second.value.testable() &&
+                   knowledge_.localizer().engine().place(each.first) != nullptr;
+        });
     }
 
     [[nodiscard]] std::vector<TrendSite> sites() const {
-        std::vector<Assessment> assessments(visits_.size());
+        using Sites = std::vector<Localizer::SiteProbability>;
+        std::vector<Sites> all(visits_.size());
+        inTwoThreads(visits_.size(), [&](std::size_t visit) {
+            if (speaks(visits_[visit])) all[visit] = knowledge_.localizer().posterior(visits_[visit]);
+        });
         std::vector<TrendSite> out;
-        for (std::size_t visit = 0; visit < visits_.size(); ++visit) {
-            knowledge_.localizer().localize(visits_[visit], assessments[visit]);
-            if (assessments[visit].nothingKnown || assessments[visit].localization.empty()) continue;
-            const SiteResult& first = assessments[visit].localization.front();
-            const bool listed = std::any_of(out.begin(), out.end(), [&](const TrendSite& site) {
-                return site.site == first.site && site.side == first.side;
+        for (const Sites& sites : all) {
+            if (sites.empty()) continue;
+            const auto first = std::max_element(sites.begin(), sites.end(), [](const auto& a, const auto& b) {
+                return a.probability < b.probability;
             });
-            if (!listed) out.push_back({first.site, first.side, {}});
+            const bool listed = std::any_of(out.begin(), out.end(), [&](const TrendSite& site) {
+                return site.site == first->site && site.side == first->side;
+            });
+            if (!listed) out.push_back({first->site, first->side, {}});
         }
         for (TrendSite& site : out)
-            for (const Assessment& assessment : assessments)
-                site.probability.push_back(probability(assessment, site));
+            for (const Sites& sites : all)
+                site.probability.push_back(probability(sites, site));
         return out;
     }
 
-    static double probability(const Assessment& assessment, const TrendSite& site) {
-        if (assessment.nothingKnown) return 0;
-        for (const SiteResult& result : assessment.localization)
-            if (result.site == site.site && result.side == site.side) return result.probability;
-        return 0;
+    static std::optional<double> probability(const std::vector<Localizer::SiteProbability>& sites,
+                                             const TrendSite& site) {
+        for (const auto& each : sites)
+            if (each.site == site.site && each.side == site.side) return each.probability;
+        return std::nullopt;
+    }
+
+    [[nodiscard]] std::vector<FindingKey> unknown() const {
+        std::set<FindingKey> out;
+        for (const Exam& visit : visits_)
+            for (const auto& [key, finding] : visit.findings())
+                if (knowledge_.catalogue().find(key.item) == nullptr) out.insert(key);
+        return {out.begin(), out.end()};
     }
 
     const std::vector<Exam>& visits_;
     const Knowledge& knowledge_;
-    std::vector<std::vector<std::map<FindingKey, ItemChange>>> changes_;
 };
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "compare/compare.h"
 #include "exchange/narrative.h"
 #include "exchange/wording.h"
+#include "record/model.h"
 
 #include <nlohmann/json.hpp>
 #include <string>
@@ -31,6 +32,7 @@ namespace rhizograph {
 /// The same as tidy tables (RFC 4180), one row a question, or a question and visit.
 [[nodiscard]] std::string sidesCsv(const std::vector<SideDifference>& sides);
 [[nodiscard]] std::string comparisonCsv(const VisitComparison& comparison);
-[[nodiscard]] std::string trendCsv(const Trend& trend);
+/// What happened in between stands behind the findings, each event with its words as the value.
+[[nodiscard]] std::string trendCsv(const Trend& trend, const std::vector<PatientEvent>& events = {});
 
 } // namespace rhizograph

@@ -21,6 +21,10 @@ std::string valueCsv(const std::optional<Value>& value) {
     return csvText(value->testable() ? value->word() : "not_testable");
 }
 
+std::string numberCsv(const std::optional<double>& number) {
+    return number ? fmt::format("{}", *number) : std::string{};
+}
+
 ordered_json keyed(const FindingKey& key) {
     ordered_json out{{"item", key.item.text()}};
     if (key.side != Side::none) out["side"] = name(key.side);
@@ -33,6 +37,10 @@ std::string sideCsv(Side side) {
 
 ordered_json document(const char* kind) {
     return {{"format", "rhizograph.comparison"}, {"version", 1}, {"kind", kind}};
+}
+
+ordered_json orNull(const std::optional<double>& number) {
+    return number ? ordered_json(*number) : ordered_json(nullptr);
 }
 
 ordered_json changes(const std::vector<Change>& list) {
@@ -109,15 +117,21 @@ ordered_json trendToJson(const Trend& trend) {
         ordered_json row{
             {"group", each.group.text()}, {"side", name(each.side)}, {"cm2", ordered_json::array()}};
         for (const auto& area : each.cm2)
-            row["cm2"].push_back(area ? ordered_json(*area) : ordered_json(nullptr));
+            row["cm2"].push_back(orNull(area));
+        row["since_previous"] = changes(each.sincePrevious);
         out["numb_areas"].push_back(std::move(row));
     }
     out["sites"] = ordered_json::array();
     for (const TrendSite& each : trend.sites) {
-        ordered_json row{{"site", each.site.text()}, {"probability", each.probability}};
+        ordered_json row{{"site", each.site.text()}, {"probability", ordered_json::array()}};
+        for (const auto& share : each.probability)
+            row["probability"].push_back(orNull(share));
         if (each.side != Side::none) row["side"] = name(each.side);
         out["sites"].push_back(std::move(row));
     }
+    out["not_in_catalogue"] = ordered_json::array();
+    for (const FindingKey& key : trend.unknown)
+        out["not_in_catalogue"].push_back(keyed(key));
     return out;
 }
 
@@ -132,21 +146,53 @@ std::string sidesCsv(const std::vector<SideDifference>& sides) {
 }
 
 std::string comparisonCsv(const VisitComparison& comparison) {
-    std::string out = csvRow({"item", "side", "before", "now", "change", "threshold", "source", "because"});
+    std::string out =
+        csvRow({"kind", "id", "side", "before", "now", "change", "threshold", "source", "because"});
     for (const ItemChange& each : comparison.items)
-        out += csvRow({each.key.item.text(), sideCsv(each.key.side), valueCsv(each.before),
+        out += csvRow({"item", each.key.item.text(), sideCsv(each.key.side), valueCsv(each.before),
                        valueCsv(each.now), std::string{name(each.change)}, csvField(each.threshold),
                        csvField(each.source), csvField(each.because)});
+    for (const NumbAreaChange& each : comparison.numbAreas) {
+        const bool known = each.because.empty();
+        out +=
+            csvRow({"numb_area_cm2", each.group.text(), sideCsv(each.side),
+                    numberCsv(known ? std::optional{each.before} : std::nullopt),
+                    numberCsv(known ? std::optional{each.now} : std::nullopt), std::string{name(each.change)},
+                    csvField(each.threshold), csvField(each.source), csvField(each.because)});
+    }
     return out;
 }
 
-std::string trendCsv(const Trend& trend) {
-    std::string out = csvRow({"item", "side", "visit", "date", "value", "since_first", "since_previous"});
+std::string trendCsv(const Trend& trend, const std::vector<PatientEvent>& events) {
+    std::string out =
+        csvRow({"kind", "id", "side", "visit", "date", "value", "since_first", "since_previous"});
     for (const TrendSeries& each : trend.series)
         for (std::size_t i = 0; i < each.values.size(); ++i)
-            out += csvRow({each.key.item.text(), sideCsv(each.key.side), std::to_string(i + 1),
+            out += csvRow({"item", each.key.item.text(), sideCsv(each.key.side), std::to_string(i + 1),
                            trend.dates[i], valueCsv(each.values[i]), std::string{name(each.sinceFirst[i])},
                            std::string{name(each.sincePrevious[i])}});
+    for (const TrendArea& each : trend.areas)
+        for (std::size_t i = 0; i < each.cm2.size(); ++i)
+            out += csvRow({"numb_area_cm2",
+                           each.group.text(),
+                           sideCsv(each.side),
+                           std::to_string(i + 1),
+                           trend.dates[i],
+                           numberCsv(each.cm2[i]),
+                           {},
+                           std::string{name(each.sincePrevious[i])}});
+    for (const TrendSite& each : trend.sites)
+        for (std::size_t i = 0; i < each.probability.size(); ++i)
+            out += csvRow({"site_probability",
+                           each.site.text(),
+                           sideCsv(each.side),
+                           std::to_string(i + 1),
+                           trend.dates[i],
+                           numberCsv(each.probability[i]),
+                           {},
+                           {}});
+    for (const PatientEvent& each : events)
+        out += csvRow({"event", csvText(each.kind), {}, {}, each.date, csvText(each.text), {}, {}});
     return out;
 }
 

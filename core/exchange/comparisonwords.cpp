@@ -48,11 +48,70 @@ std::string headed(const Wording& words, Change change, const std::string& list)
     return list.empty() ? list : words.word("change." + std::string{name(change)}) + ": " + list;
 }
 
+/// A value of a question that the catalogue does not know any more, as it was stored.
+std::string rawWords(const Wording& words, const std::optional<Value>& value) {
+    if (!value) return words.word("not_examined");
+    return value->isNumber() ? fmt::format("{}", value->number()) : value->word();
+}
+
+std::string groupWords(const Wording& words, const GroupId& id) {
+    for (const Group& group : words.catalogue().groups())
+        if (group.id == id) return lowerFirst(group.label);
+    return id.text();
+}
+
+/// "about 300 cm²", or that nothing was examined.
+std::string areaWords(const Wording& words, const std::optional<double>& cm2) {
+    return cm2 ? fmt::format("about {:.0f} cm²", *cm2) : words.word("not_examined");
+}
+
+/// The words of one line after another, joined by arrows; what a change came to stands behind it.
+std::string course(const Wording& words, const std::vector<std::string>& values,
+                   const std::vector<Change>& changes) {
+    std::string out;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        out += (i == 0 ? "" : " → ") + values[i];
+        const Change change = i < changes.size() ? changes[i] : Change::notComparable;
+        if (change != Change::notComparable && change != Change::same)
+            out += " (" + lowerFirst(words.word("change." + std::string{name(change)})) + ")";
+    }
+    return out;
+}
+
+std::string seriesText(const Wording& words, const TrendSeries& series) {
+    const Item* item = words.catalogue().find(series.key.item);
+    if (item == nullptr) return {};
+    std::vector<std::string> values;
+    for (const auto& value : series.values)
+        values.push_back(valueWords(words, *item, value));
+    return fmt::format("{}: {}\n", words.subject(series.key), course(words, values, series.sincePrevious));
+}
+
+std::string areaText(const Wording& words, const TrendArea& area) {
+    std::vector<std::string> values;
+    for (const auto& cm2 : area.cm2)
+        values.push_back(areaWords(words, cm2));
+    return fmt::format("Numb skin, {}, {}: {}\n", groupWords(words, area.group), words.side(area.side),
+                       course(words, values, area.sincePrevious));
+}
+
+std::string siteText(const Wording& words, const TrendSite& site) {
+    std::vector<std::string> values;
+    for (const auto& share : site.probability)
+        values.push_back(share ? fmt::format("{:.0f} %", 100 * *share) : words.word("not_examined"));
+    return fmt::format("Probability of {}: {}\n", words.site(site.site, site.side),
+                       course(words, values, {}));
+}
+
 } // namespace
 
 std::string changeWords(const Wording& words, const ItemChange& change) {
     const Item* item = words.catalogue().find(change.key.item);
-    if (item == nullptr) return change.key.item.text();
+    if (item == nullptr)
+        return fill(words, "changed_value",
+                    {{"finding", words.onSide(change.key.item.text(), change.key.side)},
+                     {"before", rawWords(words, change.before)},
+                     {"now", rawWords(words, change.now)}});
     return fill(words, "changed_value",
                 {{"finding", words.subject(change.key)},
                  {"before", valueWords(words, *item, change.before)},
@@ -105,11 +164,11 @@ std::string comparisonText(const Wording& words, const VisitComparison& comparis
         out += area.because.empty()
                    ? fmt::format("\nNumb skin, {}, {}: about {:.0f} cm² → about {:.0f} cm² over {} regions: "
                                  "{} ({}) [{}]\n",
-                                 area.group.text(), words.side(area.side), area.before, area.now,
+                                 groupWords(words, area.group), words.side(area.side), area.before, area.now,
                                  area.regions, words.word("change." + std::string{name(area.change)}),
                                  area.threshold, area.source)
-                   : fmt::format("\nNumb skin, {}, {}: {}\n", area.group.text(), words.side(area.side),
-                                 area.because);
+                   : fmt::format("\nNumb skin, {}, {}: {}\n", groupWords(words, area.group),
+                                 words.side(area.side), area.because);
     return out;
 }
 
@@ -118,18 +177,15 @@ std::string trendText(const Wording& words, const Trend& trend) {
     for (std::size_t i = 0; i < trend.dates.size(); ++i)
         out += fmt::format("{}{}", i == 0 ? "" : " → ", trend.dates[i].empty() ? "undated" : trend.dates[i]);
     out += '\n';
-    for (const TrendSeries& series : trend.series) {
-        const Item* item = words.catalogue().find(series.key.item);
-        if (item == nullptr) continue;
-        std::string row;
-        for (std::size_t i = 0; i < series.values.size(); ++i) {
-            const Change change = series.sincePrevious[i];
-            row += (i == 0 ? "" : " → ") + valueWords(words, *item, series.values[i]);
-            if (change != Change::notComparable && change != Change::same)
-                row += " (" + lowerFirst(words.word("change." + std::string{name(change)})) + ")";
-        }
-        out += fmt::format("{}: {}\n", words.subject(series.key), row);
-    }
+    for (const TrendSeries& series : trend.series)
+        out += seriesText(words, series);
+    for (const TrendArea& area : trend.areas)
+        out += areaText(words, area);
+    for (const TrendSite& site : trend.sites)
+        out += siteText(words, site);
+    for (const FindingKey& key : trend.unknown)
+        out += fmt::format("{}: recorded, but not in today's catalogue\n",
+                           words.onSide(key.item.text(), key.side));
     return out;
 }
 

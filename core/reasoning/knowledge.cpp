@@ -53,6 +53,7 @@ Result<Knowledge> Knowledge::load(const std::filesystem::path& directory) {
     auto rules = RuleBook::load(directory, items);
     auto phrases = PhraseBook::load(directory / "phrases.json", items);
     auto thresholds = Thresholds::load(directory / "thresholds.json", items);
+    auto eventKinds = loadEventKinds(directory / "events.json");
     auto version = versionOf(directory);
     auto localizer = loading.get();
     if (!localizer) return localizer.problems();
@@ -70,6 +71,8 @@ Result<Knowledge> Knowledge::load(const std::filesystem::path& directory) {
     knowledge.phrases_ = std::make_shared<const PhraseBook>(std::move(phrases).value());
     if (!thresholds) return thresholds.problems();
     knowledge.thresholds_ = std::make_shared<const Thresholds>(std::move(thresholds).value());
+    if (!eventKinds) return eventKinds.problems();
+    knowledge.eventKinds_ = std::make_shared<const std::vector<EventKind>>(std::move(eventKinds).value());
     RegionAreas areas;
     const auto figures = directory.parent_path() / "figures" / "areas.json";
     if (std::error_code error; std::filesystem::exists(figures, error)) {

@@ -4,6 +4,7 @@
 #include "catalogue/catalogue.h"
 #include "exam/exam.h"
 #include "reasoning/assessment.h"
+#include "reasoning/eventkinds.h"
 #include "reasoning/thresholds.h"
 
 #include <filesystem>
@@ -32,6 +33,8 @@ public:
     /// Empty where the figures are not installed beside the knowledge.
     [[nodiscard]] const RegionAreas& regionAreas() const { return *areas_; }
     [[nodiscard]] const PhraseBook& phrases() const { return *phrases_; }
+    /// What may happen to a patient between visits, in the order to offer it.
+    [[nodiscard]] const std::vector<EventKind>& eventKinds() const { return *eventKinds_; }
     /// Hash over the content of all knowledge files; stored with every signed visit.
     [[nodiscard]] const std::string& version() const { return version_; }
     /// English label of a site ("L5 root"); the id itself when unknown.
@@ -45,6 +48,7 @@ private:
     std::shared_ptr<const PhraseBook> phrases_;
     std::shared_ptr<const Thresholds> thresholds_;
     std::shared_ptr<const RegionAreas> areas_;
+    std::shared_ptr<const std::vector<EventKind>> eventKinds_;
     std::string version_;
 };
 

@@ -203,6 +203,22 @@ void trendOfForty(benchmark::State& state) {
     kept()["trend p50"][visitsOf(state)] = times.cpu(0.5);
 }
 
+/// Who in the whole clinic needs a look. Of the invented clinic one visit in ten is not signed, which is far
+/// more than a clinic leaves lying; all of them are read and counted, a hundred patients are named.
+void whoNeedsALook(benchmark::State& state) {
+    auto store = openedClinic(clinics().of(visitsOf(state)));
+    need(store->searchPatients(""));
+    Times times;
+    for (auto _ : state)
+        times.measure([&] {
+            const Practice practice = need(store->practice("2026-03-04", 100));
+            if (practice.patients.size() != 100) throw std::runtime_error("too few patients");
+            for (const Attention& one : practice.patients)
+                benchmark::DoNotOptimize(need(store->patient(one.patient)));
+        });
+    times.report(state);
+}
+
 /// What a day's list costs: the visits of a day and those not signed yet are drawn from a thousand.
 void listOfADay(benchmark::State& state) {
     auto store = openedClinic(clinics().of(visitsOf(state)));
@@ -298,6 +314,7 @@ void registerAll() {
                                      {"OpenVisit", openVisit, 2000},
                                      {"TrendOf40Visits", trendOfForty, 200},
                                      {"ListOfADay", listOfADay, 300},
+                                     {"WhoNeedsALook", whoNeedsALook, 30},
                                      {"DurableTap", durableTap, 1000}})
             benchmark::RegisterBenchmark(m.name, m.run)
                 ->Arg(size)

@@ -1,7 +1,11 @@
+#include "courses.h"
 #include "support/inventedvisits.h"
 
 #include "exam/findingrow.h"
 #include "exam/historysheet.h"
+#include "compare/comparepage.h"
+#include "compare/eventscard.h"
+#include "compare/trendpage.h"
 #include "exam/steppage.h"
 #include "impression/impressionpanel.h"
 #include "patients/erasedialog.h"
@@ -49,6 +53,7 @@ public:
         }
         clinic.create();
         const VisitId visit = inventDay(*clinic.opened());
+        const Courses courses = inventCourses(*clinic.opened());
         auto window = shown(clinic);
         shoot(*window, "02-sign-in");
         emit window->signInPage().signInWanted(need(window->store()->users()).front().id, passphrase);
@@ -56,6 +61,7 @@ public:
             throw std::runtime_error("nobody could sign in");
         around(*window);
         inVisit(*window, visit);
+        inCourses(*window, courses);
         window->openVisitById(visit);
         window->lock();
         shoot(*window, "40-locked");
@@ -124,6 +130,42 @@ private:
         stack.setCurrentWidget(&window.restorePage());
         shoot(window, "07c-restore");
         stack.setCurrentWidget(before);
+    }
+
+    template <class Page> Page& turnTo(MainWindow& window) const {
+        VisitPage& page = *window.visitPage();
+        for (int index = 0; index < page.pageCount(); ++index)
+            if (auto* found = qobject_cast<Page*>(&page.page(index))) {
+                page.showPage(index);
+                return *found;
+            }
+        throw std::runtime_error("no such page");
+    }
+
+    void inCourses(MainWindow& window, const Courses& courses) const {
+        window.openVisitById(courses.crossing);
+        turnTo<ComparePage>(window);
+        shoot(window, "50-crossing-compare");
+        turnTo<TrendPage>(window);
+        shoot(window, "51-crossing-trend");
+        window.openVisitById(courses.sameDay);
+        turnTo<TrendPage>(window);
+        shoot(window, "52-same-day");
+        window.openVisitById(courses.sixty);
+        auto& trend = turnTo<TrendPage>(window);
+        shoot(window, "53-sixty");
+        trend.showEvents(true);
+        shoot(window, "54-sixty-events");
+        const Outcome written = trend.exportTo(QStringLiteral("%1/55-export-%2.png").arg(folder_, look_.name),
+                                               TrendPage::Export::png);
+        if (!written) throw std::runtime_error(written.problems().front().text());
+        const auto visits = need(window.store()->visitsOf(trend.eventsCard().events().front().patient));
+        window.readVisit(visits.front().id);
+        shoot(window, "56-read-earlier");
+        window.showPatients();
+        for (auto* button : window.patientsPage().findChildren<QAbstractButton*>())
+            if (button->text() == "Needs a look") button->click();
+        shoot(window, "57-needs-a-look");
     }
 
     void inVisit(MainWindow& window, const VisitId& visit) const {
