@@ -48,7 +48,7 @@ void ChangeTable::gather() {
 
 ChangeTable::Columns ChangeTable::columns(int width) const {
     const auto at = [width](double share) { return qRound(width * share); };
-    return {16, at(0.315), at(0.53), at(0.665), at(0.69), at(0.835), width - 12};
+    return {16, at(0.27), at(0.44), at(0.575), at(0.6), at(0.745), width - 12};
 }
 
 int ChangeTable::headHeight() const {

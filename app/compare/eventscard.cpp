@@ -49,7 +49,7 @@ EventsCard::EventsCard(const Knowledge& knowledge, Store& store, PatientId patie
     auto* inside = new QWidget;
     inside->setAutoFillBackground(false);
     auto* list = new QVBoxLayout(inside);
-    list->setContentsMargins(0, 0, 0, 0);
+    list->setContentsMargins(0, 0, 14, 0); // beside the scroll bar
     rows_ = new QVBoxLayout;
     rows_->setSpacing(4);
     list->addLayout(rows_);

@@ -10,7 +10,7 @@
 namespace rhizograph::app {
 namespace {
 
-constexpr int mostLanes = 3;
+constexpr int mostLanes = 3;   ///< with words; marks that find no room for theirs stand in one more
 constexpr qreal longest = 200; ///< px of words at 100 % text
 constexpr qreal mark = 5;      ///< half the side of a mark
 
@@ -38,7 +38,7 @@ void TrendChart::placeEvents() {
         const bool leftward = x + mark + 6 + wide > end;
         const qreal from = leftward ? x - mark - 6 - wide : x - mark;
         const auto fits = std::find_if(free.begin(), free.end(), [&](qreal at) { return from >= at + 6; });
-        const auto lane = fits == free.end() ? mostLanes - 1 : static_cast<int>(fits - free.begin());
+        const auto lane = static_cast<int>(fits - free.begin());
         const qreal y = visitsHeight() + (lane + 0.5) * laneHeight();
         EventMark placed{i, {x, y}, {}, {}, onAxis.has_value()};
         if (fits != free.end()) {

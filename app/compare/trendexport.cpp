@@ -23,9 +23,9 @@ constexpr int captionHeight = 56;
 constexpr qreal pixelsPerPoint = 2; ///< sharp on paper too
 
 QString legend() {
-    return TrendPage::tr(
-        "Left: solid line, filled dots. Right: dashed line, hollow dots. A triangle marks a change larger "
-        "than its threshold. A gap: not examined. Decision support, not a diagnosis.");
+    return TrendPage::tr("Left: solid line, filled dots. Right: dashed line, hollow dots. A triangle or "
+                         "diamond marks a change larger "
+                         "than its threshold. A gap: not examined. Decision support, not a diagnosis.");
 }
 
 void paintSheet(QPainter& painter, const TrendChart& chart) {

@@ -139,8 +139,9 @@ void TrendPage::refresh() {
     rows_ = trendRows(trend_, session_.knowledge());
     if (const Outcome read = events_->refresh(); !read && problem.isEmpty())
         problem = QString::fromStdString(read.problems().front().text());
-    QString text = tr("A triangle marks a change larger than its threshold. A gap in a line: not examined at "
-                      "that visit. Press a point to open that visit, read only.");
+    QString text =
+        tr("A triangle or diamond marks a change larger than its threshold. A gap in a line: not examined at "
+           "that visit. Press a point to open that visit, read only.");
     if (exams.size() < 2) text = tr("There is one visit so far: a course needs two.");
     if (!trend_.unknown.empty())
         text += QStringLiteral(" ") +
@@ -163,9 +164,13 @@ void TrendPage::showEvents(bool shown) {
 
 void TrendPage::showRows() {
     std::vector<TrendRow> shown;
+    auto room = usualRows - std::min(usualRows, static_cast<std::size_t>(std::ranges::count_if(
+                                                    rows_, [](const TrendRow& row) { return row.usual; })));
     for (const TrendRow& row : rows_) {
         if (scoresOnly_ && !row.score) continue;
-        if (chosen_ ? chosen_->contains(row.id) : shown.size() < usualRows) shown.push_back(row);
+        const bool fits = row.usual || room > 0;
+        if (!row.usual && room > 0) --room;
+        if (chosen_ ? chosen_->contains(row.id) : fits) shown.push_back(row);
     }
     chart_->show(visits_, std::move(shown), shownEvents());
 }

@@ -22,6 +22,11 @@ bool counts(Change change) {
            change == Change::resolved;
 }
 
+/// Whether a number is a score that a person gives or that is added up, and no measure of the body.
+bool inPoints(const std::string& unit) {
+    return unit.starts_with("0-") || unit == "%" || unit == "T";
+}
+
 /// Limits of an axis that holds these figures with some room, and two ticks at round places.
 void spread(TrendRow& row, double least, double most, bool fromZero) {
     if (fromZero) least = 0;
@@ -79,7 +84,7 @@ private:
         row.id = id;
         row.title = word(item.label);
         row.unit = item.sided ? tr("right, left") : QString();
-        row.score = item.scale.numeric() && !item.sided;
+        row.score = item.scale.numeric() && inPoints(item.scale.unit);
         if (!item.scale.numeric()) {
             row.low = -0.3;
             row.high = static_cast<double>(item.scale.values.size()) - 0.7;
@@ -110,6 +115,7 @@ private:
     }
 
     void areas() {
+        const std::size_t first = rows_.size();
         for (const TrendArea& area : trend_.areas) {
             double most = 0;
             for (const auto& place : area.cm2)
@@ -133,9 +139,20 @@ private:
             spread(row, 0, most, true);
             rows_.push_back(std::move(row));
         }
+        markGreatest(first);
+    }
+
+    /// Of the rows from `first` on, the one that stands highest at the last visit always shows.
+    void markGreatest(std::size_t first) {
+        const auto now = [](const TrendRow& row) { return row.lines.front().place.back().value_or(0); };
+        const auto most =
+            std::max_element(rows_.begin() + static_cast<std::ptrdiff_t>(first), rows_.end(),
+                             [&](const TrendRow& a, const TrendRow& b) { return now(a) < now(b); });
+        if (most != rows_.end()) most->usual = true;
     }
 
     void sites() {
+        const std::size_t first = rows_.size();
         for (const TrendSite& site : trend_.sites) {
             TrendRow row;
             row.id = QStringLiteral("site ") + word(site.site.text()) + sideWords(site.side);
@@ -152,6 +169,7 @@ private:
             row.lines.push_back(std::move(line));
             rows_.push_back(std::move(row));
         }
+        markGreatest(first);
     }
 
     const Trend& trend_;

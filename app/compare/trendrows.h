@@ -28,6 +28,7 @@ struct TrendRow {
     std::vector<std::pair<double, QString>> ticks;
     std::vector<TrendLine> lines;
     bool score = false;   ///< a total or pain score: shown with "scores only"
+    bool usual = false;   ///< shown until the person chooses, however much else changed
     bool changed = false; ///< a change passed its threshold at some visit
 };
 

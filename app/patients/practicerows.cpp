@@ -3,6 +3,8 @@
 #include "patients/words.h"
 
 #include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
 #include <QStringList>
 
 namespace rhizograph::app {
@@ -13,6 +15,12 @@ QString tr(const char* text) {
 }
 
 const QString apart = QStringLiteral(" · ");
+
+/// "3 Mar 26": the column is narrow.
+QString shortDay(const std::string& isoDate) {
+    const QDate date = QDate::fromString(QString::fromStdString(isoDate), Qt::ISODate);
+    return QLocale(QLocale::English).toString(date, QStringLiteral("d MMM yy"));
+}
 
 /// The gravest reason, for the bold line.
 QString firstReason(const Attention& one) {
@@ -41,7 +49,7 @@ ListedVisit attentionRow(const Attention& one, const Identity& identity) {
     row.name = QString::fromStdString(identity.name);
     row.about = ageAndSex(identity, one.date.empty() ? today() : one.date);
     row.record = QString::fromStdString(identity.recordNumber);
-    row.visit = one.date.empty() ? tr("no visit yet") : dayText(one.date);
+    row.visit = one.date.empty() ? tr("none yet") : shortDay(one.date);
     row.state = firstReason(one);
     row.detail = otherReasons(one).join(apart);
     row.action = one.visit.empty() ? tr("Choose") : tr("Open");

@@ -65,7 +65,7 @@ inline VisitId inventSameDay(Store& store) {
         need(store.record(last, inventedCourse(onDay == 0 ? 7 : -onDay / 100)));
     }
     event(store, patient, 0, "injection", "between the second and the third visit of the day");
-    return last;
+    return need(store.visitsOf(patient)).back().id;
 }
 
 /// Strength returns on one side while the other side, the back and the skin go the other way; one item of the

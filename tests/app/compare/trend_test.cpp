@@ -87,5 +87,51 @@ TEST_F(TrendPageTest, AMeasureCanBeTakenAwayAndBroughtBack) {
     EXPECT_TRUE(shows());
 }
 
+/// A record of two visits in which more changed than fits a screen.
+class FullTrend : public ::testing::Test {
+protected:
+    static std::vector<FindingChange> visit(bool later) {
+        std::vector<FindingChange> out{
+            found("pain.back", Side::none, Value::number(later ? 8 : 2)),
+            found("pain.leg", Side::left, Value::number(later ? 9 : 1)),
+            found("score.oswestry", Side::none, Value::number(later ? 60 : 10)),
+            found("motion.flexion", Side::none, Value::number(later ? 10 : 60)),
+            found("touch.great_toe", Side::left, Value::token(later ? "absent" : "normal"))};
+        for (const char* item : {"hip_flexion", "knee_extension", "ankle_dorsiflexion", "great_toe_extension",
+                                 "ankle_plantarflexion", "knee_flexion", "ankle_eversion"})
+            out.push_back(
+                found(std::string{"strength."} + item, Side::left, Value::token(later ? "3" : "5")));
+        return out;
+    }
+    FullTrend()
+        : course({{"2026-10-02", visit(false)}, {"2026-11-24", visit(true)}}),
+          page(*course.session, *course.store) {
+        page.resize(1104, 680);
+        page.show();
+        QApplication::processEvents();
+    }
+    [[nodiscard]] QStringList ids() {
+        QStringList out;
+        for (const TrendRow& row : page.chart().rows())
+            out << row.id;
+        return out;
+    }
+    Course course;
+    TrendPage page;
+};
+
+TEST_F(FullTrend, KeepsRoomForTheNumbSkinAndTheLeadingSite) {
+    EXPECT_EQ(ids().size(), 8);
+    EXPECT_EQ(ids().filter("area ").size(), 1);
+    EXPECT_EQ(ids().filter("site ").size(), 1);
+}
+
+TEST_F(FullTrend, ShowsPainAndQuestionnairesAsScoresAndNoMeasureOfTheBody) {
+    page.setScoresOnly(true);
+    QStringList shown = ids();
+    shown.sort();
+    EXPECT_EQ(shown, (QStringList{"pain.back", "pain.leg", "score.oswestry"}));
+}
+
 } // namespace
 } // namespace rhizograph::app

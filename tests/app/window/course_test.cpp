@@ -108,8 +108,15 @@ TEST_F(CourseTest, ThePageSaysWhatChangedAndWhatTheRedSignIs) {
     auto& summary = dynamic_cast<SummaryPage&>(page.page(page.pageIndex()));
     const Narrative words = narrate(session().exam(), session().assessment(), session().knowledge(),
                                     session().previous(), Units::metric);
-    const std::string text = asText(words);
+    std::string text = asText(words);
+    std::replace(text.begin(), text.end(), '\n', ' ');
     EXPECT_NE(text.find("5/5 → 3/5"), std::string::npos) << text;
+    // Lines are broken anywhere, so the beginning of the sentence must do.
+    const auto raised =
+        std::find_if(session().assessment().redSigns.begin(), session().assessment().redSigns.end(),
+                     [](const RedSign& each) { return each.id == "progressive_motor_deficit"; });
+    ASSERT_NE(raised, session().assessment().redSigns.end());
+    EXPECT_NE(text.find(raised->sentence.substr(0, 20)), std::string::npos) << text;
     EXPECT_TRUE(summary.isVisible());
 }
 
