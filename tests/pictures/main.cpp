@@ -1,11 +1,11 @@
 #include "courses.h"
 #include "support/inventedvisits.h"
 
-#include "exam/findingrow.h"
-#include "exam/historysheet.h"
 #include "compare/comparepage.h"
 #include "compare/eventscard.h"
 #include "compare/trendpage.h"
+#include "exam/findingrow.h"
+#include "exam/historysheet.h"
 #include "exam/steppage.h"
 #include "impression/impressionpanel.h"
 #include "patients/erasedialog.h"
