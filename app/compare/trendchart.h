@@ -86,6 +86,8 @@ private:
     [[nodiscard]] QRectF rowBox(std::size_t row) const;
     [[nodiscard]] qreal yOf(const TrendRow& row, const QRectF& box, double place) const;
     [[nodiscard]] qreal dotRadius() const; ///< smaller where many visits stand close
+    [[nodiscard]] bool dotNear(const TrendRow& row, const TrendLine& line, std::size_t visit,
+                               const QRectF& box, qreal y) const;
     void place();
     void placeDots();
     void placeEvents();

@@ -4,6 +4,7 @@
 #include "parts/textsize.h"
 
 #include <algorithm>
+#include <cmath>
 #include <QLocale>
 #include <QPainter>
 #include <QPaintEvent>
@@ -131,6 +132,15 @@ void TrendChart::paintLine(QPainter& painter, const TrendRow& row, const TrendLi
     }
 }
 
+/// Whether the dot of another line of the row lies where a mark would.
+bool TrendChart::dotNear(const TrendRow& row, const TrendLine& line, std::size_t visit, const QRectF& box,
+                         qreal y) const {
+    return std::any_of(row.lines.begin(), row.lines.end(), [&](const TrendLine& other) {
+        return &other != &line && visit < other.place.size() && other.place[visit] &&
+               std::abs(yOf(row, box, *other.place[visit]) - y) < 12;
+    });
+}
+
 void TrendChart::paintMarks(QPainter& painter, const TrendRow& row, const TrendLine& line,
                             const QRectF& box) const {
     const std::size_t count = std::min({line.change.size(), line.place.size(), visits_.size()});
@@ -143,7 +153,8 @@ void TrendChart::paintMarks(QPainter& painter, const TrendRow& row, const TrendL
         const ChangeMark mark = markOf(change, Theme::of(this));
         const qreal y = yOf(row, box, *line.place[visit]);
         // Above the dot where there is room, else below; smaller where many visits stand close.
-        const qreal at = y - 18 > box.top() + 6 ? y - 16 : y + 16;
+        const bool above = y - 18 > box.top() + 6 && !dotNear(row, line, visit, box, y - 16);
+        const qreal at = above ? y - 16 : y + 16;
         const qreal scale = std::clamp(axis_.narrowest() / 16, 0.55, 1.0);
         painter.save();
         painter.translate(xOf(visit), at);

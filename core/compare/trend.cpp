@@ -47,8 +47,9 @@ private:
             out.position.push_back(known ? place(item, finding->value) : std::nullopt);
             const bool comparable = known && !tested.empty();
             out.sinceFirst.push_back(comparable ? change(visit, tested.front(), out) : Change::notComparable);
-            out.sincePrevious.push_back(comparable ? change(visit, tested.back(), out)
-                                                   : Change::notComparable);
+            out.sincePrevious.push_back(!comparable          ? Change::notComparable
+                                        : tested.size() == 1 ? out.sinceFirst.back()
+                                                             : change(visit, tested.back(), out));
             if (known) tested.push_back(visit);
         }
         return tested.size() < 2 ? std::nullopt : std::optional{std::move(out)};
@@ -67,6 +68,9 @@ private:
         return index ? std::optional<double>{static_cast<double>(*index)} : std::nullopt;
     }
 
+    /// By earlier and later visit; sides and ways of testing mostly share theirs.
+    using PairChanges = std::map<std::pair<std::size_t, std::size_t>, std::vector<NumbAreaChange>>;
+
     [[nodiscard]] std::vector<TrendArea> areas() const {
         std::map<std::pair<GroupId, Side>, std::vector<std::optional<double>>> rows;
         for (std::size_t visit = 0; visit < visits_.size(); ++visit)
@@ -80,8 +84,9 @@ private:
                     row[visit] = cm2;
                 }
         std::vector<TrendArea> out;
+        PairChanges known;
         for (auto& [key, row] : rows) {
-            auto changes = areaChanges(key.first, key.second, row);
+            auto changes = areaChanges(key.first, key.second, row, known);
             out.push_back({key.first, key.second, std::move(row), std::move(changes)});
         }
         return out;
@@ -89,15 +94,18 @@ private:
 
     /// Against the last visit before at which a region of that side was examined.
     [[nodiscard]] std::vector<Change> areaChanges(const GroupId& group, Side side,
-                                                  const std::vector<std::optional<double>>& cm2) const {
+                                                  const std::vector<std::optional<double>>& cm2,
+                                                  PairChanges& known) const {
         std::vector<Change> out(visits_.size(), Change::notComparable);
         std::optional<std::size_t> before;
         for (std::size_t visit = 0; visit < cm2.size(); ++visit) {
             if (!cm2[visit]) continue;
-            if (before)
-                for (const NumbAreaChange& each :
-                     compareNumbAreas(visits_[*before], visits_[visit], knowledge_))
+            if (before) {
+                const auto [pair, fresh] = known.try_emplace({*before, visit});
+                if (fresh) pair->second = compareNumbAreas(visits_[*before], visits_[visit], knowledge_);
+                for (const NumbAreaChange& each : pair->second)
                     if (each.group == group && each.side == side) out[visit] = each.change;
+            }
             before = visit;
         }
         return out;
