@@ -45,7 +45,7 @@ public:
     Photographer(QString folder, Look look) : folder_(std::move(folder)), look_(std::move(look)) {}
 
     void run() {
-        apply({look_.theme, look_.percent, false});
+        apply({look_.theme, look_.percent, false, {}});
         AppClinic clinic;
         {
             auto window = shown(clinic);
@@ -73,7 +73,7 @@ public:
 
 private:
     [[nodiscard]] std::unique_ptr<MainWindow> shown(const AppClinic& clinic) const {
-        const Preferences preferences{look_.theme, look_.percent, false};
+        const Preferences preferences{look_.theme, look_.percent, false, {}};
         savePreferences(QString::fromStdString(clinic.path("preferences.ini").string()), preferences);
         auto window = clinic.window();
         window->resize(look_.size);
