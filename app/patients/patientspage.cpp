@@ -58,6 +58,10 @@ void PatientsPage::build() {
     search_->setAccessibleName(tr("Search patients by name or record number"));
     search_->setClearButtonEnabled(true);
     top->addWidget(search_, 1);
+    fromList_ = new PlainButton(tr("From a list …"), PlainButton::Kind::quiet, this);
+    fromList_->setAccessibleName(tr("Bring in a list of patients"));
+    top->addWidget(fromList_);
+    connect(fromList_, &PlainButton::clicked, this, &PatientsPage::listWanted);
     newPatient_ = new PlainButton(tr("New patient"), PlainButton::Kind::primary, this);
     newPatient_->setGlyph(Glyph::plus);
     top->addWidget(newPatient_);
@@ -124,6 +128,7 @@ void PatientsPage::choose(int row) {
 Outcome PatientsPage::refresh(Store& store) {
     const auto user = store.signedIn();
     newPatient_->setEnabled(user && allows(user->role, Permission::editPatients));
+    fromList_->setEnabled(newPatient_->isEnabled());
     const bool mayReview = user && allows(user->role, Permission::reviewPractice);
     which_->button(needsEye)->setVisible(mayReview);
     if (!mayReview && which_->checkedId() == needsEye) which_->button(ofToday)->setChecked(true);

@@ -33,6 +33,7 @@ signals:
     void visitChosen(const rhizograph::VisitId& visit);
     void patientChosen(const rhizograph::PatientId& patient);
     void newPatientWanted(const QString& searched);
+    void listWanted(); ///< a list of patients is to be brought in
 
 private:
     using Target = std::variant<VisitId, PatientId>;
@@ -48,6 +49,7 @@ private:
     Label* order_;
     VisitList* list_;
     PlainButton* newPatient_;
+    PlainButton* fromList_;
     std::vector<Target> targets_; ///< one a row
 };
 

@@ -1,38 +1,22 @@
 #include "summary/summaryedits.h"
 
+#include "exchange/papers.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 
 namespace rhizograph::app {
-namespace {
-
-// Notes are plain text that people read in the record; these two lines mark the ones that hold words of the
-// summary.
-const QString head = QStringLiteral("Summary words for section ");
-const QString instead = QStringLiteral("\nInstead of:\n");
-
-} // namespace
-
 QString noteOf(const QString& section, const SummaryEdit& edit) {
-    return head + section + QStringLiteral("\n") + edit.words + instead + edit.basis;
+    return QString::fromStdString(rhizograph::noteOf(
+        section.toStdString(), {edit.words.toStdString(), edit.basis.toStdString(), edit.by.toStdString()}));
 }
 
 SummaryEdits editsOf(const std::vector<AuthoredText>& notes) {
     SummaryEdits edits;
-    for (const AuthoredText& note : notes) {
-        const QString text = QString::fromStdString(note.text);
-        if (!text.startsWith(head)) continue;
-        const auto line = text.indexOf(u'\n');
-        const auto basis = text.indexOf(instead, line);
-        if (line < 0 || basis < 0) continue;
-        const QString section = text.mid(head.size(), line - head.size());
-        const SummaryEdit edit{text.mid(line + 1, basis - line - 1), text.mid(basis + instead.size()),
-                               QString::fromStdString(note.by)};
-        if (edit.words == edit.basis)
-            edits.erase(section);
-        else
-            edits[section] = edit;
-    }
+    for (const auto& [section, changed] : changedWords(notes))
+        edits[QString::fromStdString(section)] = {QString::fromStdString(changed.words),
+                                                  QString::fromStdString(changed.basis),
+                                                  QString::fromStdString(changed.by)};
     return edits;
 }
 

@@ -78,6 +78,12 @@ void SummaryPage::readRecord() {
         if (letterhead_.section(u'\n', 0, 0) == clinic_) clinic_.clear();
     }
     if (const auto notes = store_.notes(visit)) edits_ = editsOf(*notes);
+    earlierExams_.clear();
+    if (const auto visits = store_.visitsOf(session_.start().visit.patient)) {
+        for (const Visit& each : *visits)
+            if (each.number < session_.start().visit.number)
+                if (auto exam = store_.exam(each.id)) earlierExams_.push_back(std::move(*exam));
+    }
     signature_.reset();
     if (const auto given = store_.signature(visit); given && *given)
         signature_ = PageSignature{word((*given)->by), longMoment((*given)->at)};
@@ -183,13 +189,24 @@ void SummaryPage::addAcknowledgements(std::vector<PageSection>& sections) const 
     found->quiet += (found->quiet.isEmpty() ? QString() : QStringLiteral(" ")) + words.join(u' ');
 }
 
+void SummaryPage::shorten(std::vector<PageSection>& sections) const {
+    std::set<std::string> changed;
+    for (const auto& [section, edit] : edits_)
+        changed.insert(section.toStdString());
+    sections = pageSections(inShort(narrativeOf(sections, {}), session_.knowledge(), changed));
+}
+
 PageContent SummaryPage::content() const {
     PageContent content;
     content.identity = identity();
     content.sections = generatedSections();
     applyEdits(content.sections, edits_);
+    if (panel_->brief()) shorten(content.sections);
     addAcknowledgements(content.sections);
-    if (art_ != nullptr && panel_->figures())
+    std::vector<Exam> visits = earlierExams_;
+    visits.push_back(session_.exam());
+    addTrends(content, visits, session_.knowledge());
+    if (art_ != nullptr && panel_->figures() && !panel_->brief())
         content.figures = pageFigures(session_.catalogue(), *art_, session_.exam());
     content.plan = panel_->plan();
     content.signature = signature_;

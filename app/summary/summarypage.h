@@ -72,6 +72,7 @@ private:
     void log(AuditAction action, const QString& detail);
     [[nodiscard]] std::vector<PageSection> generatedSections() const;
     [[nodiscard]] PageIdentity identity() const;
+    void shorten(std::vector<PageSection>& sections) const;
     void addAcknowledgements(std::vector<PageSection>& sections) const;
 
     VisitSession& session_;
@@ -80,6 +81,7 @@ private:
     SummaryEdits edits_;
     std::optional<PageSignature> signature_;
     std::vector<PageAddendum> addenda_;
+    std::vector<Exam> earlierExams_; ///< oldest first
     QString clinic_;
     QString letterhead_;
     QPageSize::PageSizeId paper_;

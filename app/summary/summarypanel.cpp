@@ -149,6 +149,9 @@ void SummaryPanel::showPhrases(const QStringList& phrases, QWidget* below) {
 
 void SummaryPanel::buildOptions(QVBoxLayout& column) {
     column.addWidget(heading(tr("Show on the page")));
+    brief_ = new SwitchRow(tr("Short form"), upper_);
+    connect(brief_, &QAbstractButton::toggled, this, &SummaryPanel::optionsChanged);
+    column.addWidget(brief_);
     figures_ = new SwitchRow(tr("Figures"), upper_);
     reasons_ = new SwitchRow(tr("Reasons"), upper_);
     notExamined_ = new SwitchRow(tr("Items not examined"), upper_);
@@ -254,6 +257,9 @@ void SummaryPanel::setBusy(bool busy) {
     pdf_->setEnabled(!busy);
 }
 
+bool SummaryPanel::brief() const {
+    return brief_->isChecked();
+}
 bool SummaryPanel::figures() const {
     return figures_->isChecked();
 }

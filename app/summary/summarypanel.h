@@ -31,6 +31,7 @@ public:
     [[nodiscard]] QString said() const;
     void setBusy(bool busy);
 
+    [[nodiscard]] bool brief() const; ///< the short form, for one page
     [[nodiscard]] bool figures() const;
     [[nodiscard]] bool reasons() const;
     [[nodiscard]] bool notExamined() const;
@@ -63,6 +64,7 @@ private:
     Label* state_ = nullptr;
     QPlainTextEdit* plan_ = nullptr;
     QWidget* phrases_ = nullptr;
+    SwitchRow* brief_ = nullptr;
     SwitchRow* figures_ = nullptr;
     SwitchRow* reasons_ = nullptr;
     SwitchRow* notExamined_ = nullptr;

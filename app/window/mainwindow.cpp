@@ -3,6 +3,7 @@
 #include "parts/button.h"
 #include "parts/label.h"
 #include "parts/strip.h"
+#include "patients/listdialog.h"
 #include "patients/patientform.h"
 #include "patients/patientpage.h"
 #include "patients/patientspage.h"
@@ -97,6 +98,14 @@ void MainWindow::buildHouse() {
     connect(patients_, &PatientsPage::newPatientWanted, this, [this](const QString& searched) {
         form_->begin(searched);
         showForm();
+    });
+    connect(patients_, &PatientsPage::listWanted, this, [this] {
+        const QString path = QFileDialog::getOpenFileName(this, tr("A list of patients"), {},
+                                                          tr("Tables (*.csv *.tsv *.txt)"));
+        if (path.isEmpty()) return;
+        ListDialog dialog(*store_, this);
+        dialog.open(path);
+        if (dialog.exec() == QDialog::Accepted) succeeded(patients_->refresh(*store_));
     });
     connect(patient_, &PatientPage::back, this, &MainWindow::showPatients);
     connect(patient_, &PatientPage::visitChosen, this, [this](const VisitId& id) { openVisitById(id); });

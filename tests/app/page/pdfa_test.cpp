@@ -55,6 +55,10 @@ TEST(PdfA, ALongSignedLetterConformsToo) {
     for (int i = 0; i < 60; ++i)
         content.plan += QStringLiteral("Stay active and come back when it gets worse, at any hour. ");
     content.signature = PageSignature{"Clinician Two", "24 November 2026, 10:49"};
+    Exam before = casesExam("textbook/none.json");
+    before.date = "2025-12-01";
+    addTrends(content, {before, casesExam("textbook/root-S1.json")}, knowledge());
+    ASSERT_FALSE(content.trends.empty());
     const PdfFile page(PageDocument(content, figures(), QPageSize::Letter));
     const std::string said = verdict(page.path());
     EXPECT_TRUE(valid(said)) << said;
