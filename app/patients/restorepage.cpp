@@ -6,7 +6,6 @@
 #include "parts/label.h"
 #include "patients/words.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QFileDialog>
 #include <QLineEdit>
@@ -53,8 +52,9 @@ void RestorePage::build() {
     passphrase_->setEchoMode(QLineEdit::Password);
     passphrase_->setAccessibleName(tr("Passphrase of that day"));
     column->addWidget(passphrase_);
-    damaged_ = new QCheckBox(tr("Also when its record was damaged already"), card);
-    column->addWidget(damaged_);
+    damaged_ =
+        new PlainButton(tr("Also when its record was damaged already"), PlainButton::Kind::choice, card);
+    column->addWidget(damaged_, 0, Qt::AlignLeft);
     problem_ = new Label({}, 15, QFont::Medium, Label::Tone::brick, card);
     problem_->setWordWrap(true);
     column->addWidget(problem_);

@@ -4,7 +4,6 @@
 
 #include <QWidget>
 
-class QCheckBox;
 class QComboBox;
 class QLineEdit;
 
@@ -43,7 +42,7 @@ private:
     Label* problem_;
     QComboBox* user_;
     QLineEdit* passphrase_;
-    QCheckBox* damaged_;
+    PlainButton* damaged_; ///< checked: a record that was damaged already is taken too
     PlainButton* choose_;
     PlainButton* restore_;
     PlainButton* cancel_;

@@ -79,20 +79,30 @@ Outcome SqlStore::record(const VisitId& visit, const std::vector<FindingChange>&
 
 Result<Exam> SqlStore::exam(const VisitId& id) {
     return guarded<Exam>([&] {
+        // One moment for all that is read; locks are taken once.
+        const sql::Transaction moment{*database_, sql::Transaction::Use::reading};
         require(Permission::read);
         const VisitRow visit = visitRow(id);
         Exam exam;
         exam.date = visit.date;
         if (visit.age) exam.subject.age = static_cast<int>(*visit.age);
         exam.subject.sex = loadedPatient(PatientId{visit.patient}).identity.sex;
-        for (const sql::Row& row : database_->rows("select e.visit, e.number, e.kind, e.item, e.side, "
-                                                   "e.bulk, e.author, e.session, e.at, e.sealed, e.mac "
-                                                   "from finding f join visit_event e on e.visit = f.visit "
-                                                   "and e.number = f.event where f.visit = $1",
-                                                   {id.text()})) {
-            const FindingEvent event = findingEvent(EventRow::from(row));
-            if (event.finding) exam.set(event.key, *event.finding);
-        }
+        // Only what a finding is made of: a course of many visits reads thousands of rows.
+        EventRow event;
+        event.visit = id.text();
+        event.kind = "finding";
+        database_->each("select e.number, e.item, e.side, e.bulk, e.sealed from finding f join visit_event e "
+                        "on e.visit = f.visit and e.number = f.event where f.visit = $1",
+                        {id.text()}, [&](const sql::Row& row) {
+                            event.number = row.smallInteger(0);
+                            event.item = row.text(1);
+                            event.side = row.text(2);
+                            event.bulk = row.flag(3);
+                            event.sealed = row.bytes(4);
+                            if (auto finding = unpackFinding(event.content(keys()), event.bulk))
+                                exam.set({ItemId{event.item}, sideOf(event.side)}, std::move(*finding));
+                            return true;
+                        });
         return exam;
     });
 }

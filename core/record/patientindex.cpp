@@ -129,17 +129,60 @@ std::string folded(std::string_view text) {
 }
 
 void PatientIndex::put(const Patient& entry, const PatientId& person) {
-    if (const auto known = entries_.find(entry.id);
-        known != entries_.end() && known->second.person != entry.id)
-        --joined_;
-    if (person != entry.id) ++joined_;
     entries_.insert_or_assign(entry.id, Entry{entry.identity, folded(entry.identity.name),
                                               folded(entry.identity.recordNumber), person});
+    changed_.push_back(entry.id);
 }
 
 void PatientIndex::clear() {
     entries_.clear();
-    joined_ = 0;
+    changed_.clear();
+    rows_.clear();
+    text_.clear();
+}
+
+bool PatientIndex::byName(const Row& left, const Row& right) {
+    return std::tie(left.name, *left.id) < std::tie(right.name, *right.id);
+}
+
+PatientIndex::Row PatientIndex::rowOf(const std::pair<const PatientId, Entry>& entry) {
+    return {entry.second.name, entry.second.number, &entry.first, &entry.second.person};
+}
+
+void PatientIndex::arrange() const {
+    constexpr std::size_t few = 64;
+    if (changed_.empty()) return;
+    if (changed_.size() > few) return arrangeAll();
+    const std::set<PatientId> changed(changed_.begin(), changed_.end());
+    std::erase_if(rows_, [&](const Row& row) { return changed.contains(*row.id); });
+    for (const PatientId& id : changed) {
+        const Row row = rowOf(*entries_.find(id));
+        rows_.insert(std::upper_bound(rows_.begin(), rows_.end(), row, byName), row);
+    }
+    changed_.clear();
+}
+
+void PatientIndex::arrangeAll() const {
+    rows_.clear();
+    rows_.reserve(entries_.size());
+    std::size_t size = 0;
+    for (const auto& entry : entries_) {
+        rows_.push_back(rowOf(entry));
+        size += entry.second.name.size() + entry.second.number.size();
+    }
+    std::sort(rows_.begin(), rows_.end(), byName);
+    text_.clear();
+    text_.reserve(size); // the rows point into it
+    const auto kept = [this](std::string_view text) {
+        const std::size_t at = text_.size();
+        text_ += text;
+        return std::string_view{text_}.substr(at);
+    };
+    for (Row& row : rows_) {
+        row.name = kept(row.name);
+        row.number = kept(row.number);
+    }
+    changed_.clear();
 }
 
 const Identity* PatientIndex::find(const PatientId& id) const {
@@ -148,7 +191,7 @@ const Identity* PatientIndex::find(const PatientId& id) const {
 }
 
 /// 0 is best; -1 is not found.
-int PatientIndex::rank(const Entry& entry, const std::vector<std::string>& words) {
+int PatientIndex::rank(const Row& entry, const std::vector<std::string>& words) {
     int worst = 0;
     for (const std::string& word : words) {
         if (entry.number == word) continue;
@@ -163,22 +206,19 @@ int PatientIndex::rank(const Entry& entry, const std::vector<std::string>& words
 }
 
 std::vector<PatientId> PatientIndex::search(std::string_view text, std::size_t limit) const {
+    arrange();
     const std::vector<std::string> words = wordsOf(folded(text));
-    using Hit = std::tuple<int, std::string_view, const PatientId*>;
-    std::vector<Hit> found;
-    for (const auto& [id, entry] : entries_)
-        if (const int r = rank(entry, words); r >= 0) found.emplace_back(r, entry.name, &entry.person);
-    // A single letter finds half the clinic: only what is shown is put in order.
-    const auto shown = found.begin() + static_cast<std::ptrdiff_t>(std::min(limit + joined_, found.size()));
-    std::partial_sort(found.begin(), shown, found.end(), [](const Hit& left, const Hit& right) {
-        const auto& [leftRank, leftName, leftId] = left;
-        const auto& [rightRank, rightName, rightId] = right;
-        return std::tie(leftRank, leftName, *leftId) < std::tie(rightRank, rightName, *rightId);
-    });
+    std::array<std::vector<const PatientId*>, 3> found; // by rank, each in the order of names
+    for (const Row& row : rows_)
+        if (const int r = rank(row, words); r >= 0)
+            found.at(static_cast<std::size_t>(r)).push_back(row.person);
     std::vector<PatientId> out;
     std::set<PatientId> seen;
-    for (auto hit = found.begin(); hit != shown && out.size() < limit; ++hit)
-        if (seen.insert(*std::get<2>(*hit)).second) out.push_back(*std::get<2>(*hit));
+    for (const auto& equals : found)
+        for (const PatientId* person : equals) {
+            if (out.size() == limit) return out;
+            if (seen.insert(*person).second) out.push_back(*person);
+        }
     return out;
 }
 

@@ -31,9 +31,24 @@ private:
         std::string number; ///< folded
         PatientId person;
     };
-    static int rank(const Entry& entry, const std::vector<std::string>& words);
+    /// What a search looks at, close together in memory and in the order of names.
+    struct Row {
+        std::string_view name;
+        std::string_view number;
+        const PatientId* id;
+        const PatientId* person;
+    };
+    static bool byName(const Row& left, const Row& right);
+    static int rank(const Row& row, const std::vector<std::string>& words);
+    [[nodiscard]] static Row rowOf(const std::pair<const PatientId, Entry>& entry);
+    void arrange() const;
+    void arrangeAll() const;
+
     std::map<PatientId, Entry> entries_;
-    std::size_t joined_ = 0; ///< entries that belong to another one
+    // Brought up to date when somebody searches.
+    mutable std::vector<PatientId> changed_; ///< since the rows were arranged
+    mutable std::vector<Row> rows_;
+    mutable std::string text_; ///< what the rows show
 };
 
 } // namespace rhizograph

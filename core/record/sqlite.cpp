@@ -122,7 +122,8 @@ Database::Database(std::filesystem::path file, int busyMilliseconds, Mode mode)
     if (mode == Mode::readWrite && sqlite3_db_readonly(database, "main") == 1)
         throw errorFor(SQLITE_READONLY);
     script("pragma trusted_schema = off; pragma cell_size_check = on; pragma temp_store = memory; "
-           "pragma secure_delete = on; pragma foreign_keys = on;");
+           "pragma secure_delete = on; pragma foreign_keys = on; "
+           "pragma cache_size = -32768;"); // 32 MB: what one patient's course is read from, again and again
 }
 
 void Database::each(const std::string& statement, const sql::Parameters& parameters,
