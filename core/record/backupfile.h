@@ -17,7 +17,7 @@ struct BackupHeader {
     struct Opener {
         std::string user; ///< id
         std::string name;
-        Slot slot;
+        KeySlot slot;
     };
     std::string clinic;
     std::string clinicName;

@@ -20,13 +20,13 @@ std::int64_t waitAfter(std::int64_t failures) {
 constexpr const char* staffColumns =
     "id, name, role, active, operations, memory, salt, wrapped, failures, failed_at, mac";
 
-Slot slotOf(const sql::Row& staff) {
+KeySlot slotOf(const sql::Row& staff) {
     return {{staff.bytes(6), static_cast<std::uint64_t>(staff.integer(4)),
              static_cast<std::uint64_t>(staff.integer(5))},
             staff.bytes(7)};
 }
 
-std::string claimFor(const Slot& slot, const Keys& keys, const std::string& user) {
+std::string claimFor(const KeySlot& slot, const Keys& keys, const std::string& user) {
     return claim::ofSlot(keys, user, slot.derivation.salt, slot.wrapped);
 }
 
@@ -153,7 +153,7 @@ SqlStore::NewUser SqlStore::insertUser(const Keys& keys, const std::string& name
     if (database_->first("select 1 from staff where name = $1", {name}))
         refuse(fmt::format("There is already a user named {}.", name));
     const User user{UserId{randomId()}, name, role, true};
-    const Slot slot = Slot::made(keys.data, user.id.text(), passphrase, options_.cost);
+    const KeySlot slot = KeySlot::made(keys.data, user.id.text(), passphrase, options_.cost);
     const std::string roleWord{rhizograph::name(role)};
     const Mac mac = staffMac(keys, user.id.text(), name, roleWord, true);
     database_->run("insert into staff (id, name, role, active, operations, memory, salt, wrapped, mac) "
@@ -210,7 +210,7 @@ Outcome SqlStore::setPassphrase(const UserId& user, const std::string& passphras
         checkPassphraseAllowed(passphrase);
         sql::Transaction transaction{*database_};
         const User known = userOf(user);
-        const Slot slot = Slot::made(keys().data, known.id.text(), passphrase, options_.cost);
+        const KeySlot slot = KeySlot::made(keys().data, known.id.text(), passphrase, options_.cost);
         database_->run("update staff set operations = $2, memory = $3, salt = $4, wrapped = $5, failures = "
                        "0, failed_at = 0 "
                        "where id = $1",
