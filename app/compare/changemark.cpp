@@ -12,7 +12,7 @@ namespace {
 using Shape = ChangeMark::Shape;
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Change", text);
+    return QCoreApplication::translate("rhizograph::app", text);
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "compare/changerows.h"
 
+#include "language/language.h"
 #include "parts/findingwords.h"
 
 #include <array>
@@ -12,7 +13,7 @@ namespace rhizograph::app {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Change", text);
+    return QCoreApplication::translate("rhizograph::app", text);
 }
 
 QString word(const std::string& text) {
@@ -21,7 +22,7 @@ QString word(const std::string& text) {
 
 QString labelOf(const Catalogue& catalogue, const ItemId& id) {
     const Item* item = catalogue.find(id);
-    return word(item == nullptr ? id.text() : item->label);
+    return medical(item == nullptr ? id.text() : item->label);
 }
 
 QString valueOf(const Catalogue& catalogue, const ItemId& id, const std::optional<Value>& value) {
@@ -31,7 +32,7 @@ QString valueOf(const Catalogue& catalogue, const ItemId& id, const std::optiona
 
 QString groupLabel(const Catalogue& catalogue, const GroupId& id) {
     for (const Group& group : catalogue.groups())
-        if (group.id == id) return word(group.label);
+        if (group.id == id) return medical(group.label);
     return word(id.text());
 }
 

@@ -3,6 +3,7 @@
 #include "compare/changetable.h"
 #include "compare/figurepair.h"
 #include "figures/skinlayer.h"
+#include "language/language.h"
 #include "parts/button.h"
 #include "parts/card.h"
 #include "parts/label.h"
@@ -122,7 +123,7 @@ void ComparePage::buildFigures() {
     rows->setContentsMargins(8, 8, 8, 8);
     QStringList names;
     for (const SkinLayer& layer : skinLayers(session_.catalogue()))
-        names << word(layer.label());
+        names << medical(layer.label());
     layers_ = new Segmented(tr("Layer of the figures"), names, figureCard_);
     rows->addWidget(layers_, 0, Qt::AlignHCenter);
     figures_ = new FigurePair(art_, figureCard_);

@@ -1,5 +1,6 @@
 #include "compare/trendrows.h"
 
+#include "language/language.h"
 #include "parts/findingwords.h"
 
 #include <algorithm>
@@ -10,7 +11,7 @@ namespace rhizograph::app {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Trend", text);
+    return QCoreApplication::translate("rhizograph::app", text);
 }
 
 QString word(const std::string& text) {
@@ -54,6 +55,10 @@ public:
     }
 
 private:
+    static QString tr(const char* words) {
+        return QCoreApplication::translate("rhizograph::app::Rows", words);
+    }
+
     void add(const TrendSeries& series) {
         const Item* item = knowledge_.catalogue().find(series.key.item);
         if (item == nullptr || !item->region.empty()) return; // regions are counted as area
@@ -82,14 +87,14 @@ private:
             if (row.id == id) return row;
         TrendRow row;
         row.id = id;
-        row.title = word(item.label);
+        row.title = medical(item.label);
         row.unit = item.sided ? tr("right, left") : QString();
         row.score = item.scale.numeric() && inPoints(item.scale.unit);
         if (!item.scale.numeric()) {
             row.low = -0.3;
             row.high = static_cast<double>(item.scale.values.size()) - 0.7;
             for (std::size_t i = 0; i < item.scale.values.size(); ++i)
-                row.ticks.emplace_back(static_cast<double>(i), word(item.scale.values[i].label));
+                row.ticks.emplace_back(static_cast<double>(i), medical(item.scale.values[i].label));
         }
         rows_.push_back(std::move(row));
         return rows_.back();
@@ -126,7 +131,7 @@ private:
             row.title = withSide(tr("Less feeling"), area.side);
             QString group = word(area.group.text());
             for (const Group& each : knowledge_.catalogue().groups())
-                if (each.id == area.group) group = inSentence(word(each.label));
+                if (each.id == area.group) group = inSentence(medical(each.label));
             row.unit = tr("%1, about cm²").arg(group);
             TrendLine line;
             line.dashed = area.side == Side::right;
@@ -156,7 +161,7 @@ private:
         for (const TrendSite& site : trend_.sites) {
             TrendRow row;
             row.id = QStringLiteral("site ") + word(site.site.text()) + sideWords(site.side);
-            row.title = withSide(word(knowledge_.siteLabel(site.site)), site.side);
+            row.title = withSide(medical(knowledge_.siteLabel(site.site)), site.side);
             row.unit = tr("impression, %");
             row.low = 0;
             row.high = 100;

@@ -1,5 +1,7 @@
 #include "exam/examoptions.h"
 
+#include "language/language.h"
+
 #include <algorithm>
 #include <map>
 #include <string>
@@ -14,7 +16,7 @@ QString suffixOf(const std::string& unit) {
     static const std::map<std::string, QString> words{{"deg", QStringLiteral("°")},
                                                       {"Cel", QStringLiteral(" °C")},
                                                       {"mm[Hg]", QStringLiteral(" mmHg")},
-                                                      {"/min", QStringLiteral(" a minute")},
+                                                      {"/min", QStringLiteral("/min")},
                                                       {"min", QStringLiteral(" min")},
                                                       {"0-10", QString()},
                                                       {"0-24", QString()},
@@ -23,7 +25,7 @@ QString suffixOf(const std::string& unit) {
                                                       {"T", QString()},
                                                       {"%", QStringLiteral(" %")}};
     const auto found = words.find(unit);
-    return found != words.end() ? found->second : " " + QString::fromStdString(unit);
+    return found != words.end() ? found->second : " " + medical(unit);
 }
 
 } // namespace

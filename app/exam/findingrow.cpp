@@ -1,6 +1,7 @@
 #include "exam/findingrow.h"
 
 #include "exam/rowwords.h"
+#include "language/language.h"
 #include "parts/button.h"
 #include "parts/textsize.h"
 
@@ -41,6 +42,10 @@ FindingRow::FindingRow(VisitSession& session, const Item& item, const ExamOption
         if (index >= 0 && !pageMoved()) openMenu(index);
     });
     layOut();
+}
+
+QString FindingRow::hostName() const {
+    return medical(item_.label);
 }
 
 RowContent FindingRow::content() const {
@@ -126,7 +131,7 @@ QString FindingRow::cellName(const RowCell& cell) const {
     case RowCell::Kind::label:
         break;
     }
-    return tr("%1, more").arg(QString::fromStdString(item_.label));
+    return tr("%1, more").arg(medical(item_.label));
 }
 
 Cell FindingRow::cell(int index) const {

@@ -42,7 +42,7 @@ public:
         return {320, heightForWidth(std::max(320, width()))};
     }
 
-    [[nodiscard]] QString hostName() const override { return QString::fromStdString(item_.label); }
+    [[nodiscard]] QString hostName() const override;
     [[nodiscard]] int cellCount() const override { return static_cast<int>(layout_.cells.size()); }
     [[nodiscard]] Cell cell(int index) const override;
     [[nodiscard]] int cellAt(const QPoint& position) const override;

@@ -1,5 +1,6 @@
 #include "exam/flyout.h"
 
+#include "language/language.h"
 #include "parts/button.h"
 #include "parts/textsize.h"
 
@@ -30,8 +31,7 @@ Flyout::Flyout(const Scale& scale, const std::vector<std::string>& tokens, const
     row->setSpacing(8);
     for (const std::string& token : tokens) {
         const Value value = Value::token(token);
-        auto* button =
-            new PlainButton(QString::fromStdString(display(scale, value)), PlainButton::Kind::choice, this);
+        auto* button = new PlainButton(medical(display(scale, value)), PlainButton::Kind::choice, this);
         button->setFixedSize(grown(this, 56), grown(this, 44));
         button->setChecked(current != nullptr && current->value == value);
         row->addWidget(button);

@@ -3,6 +3,7 @@
 #include "exam/findingrow.h"
 #include "exam/steptally.h"
 #include "exam/textrow.h"
+#include "language/language.h"
 #include "parts/button.h"
 #include "parts/flow.h"
 #include "parts/textsize.h"
@@ -32,12 +33,12 @@ void GroupCard::buildHead() {
     auto* flow = new FlowLayout(10);
     flow->setContentsMargins(0, 0, 0, 0);
     words->setLayout(flow);
-    title_ = new QLabel(QString::fromStdString(group_.label), words);
+    title_ = new QLabel(medical(group_.label), words);
     count_ = new QLabel(words);
     flow->addWidget(title_);
     flow->addWidget(count_);
     rest_ = new PlainButton(restWords(), PlainButton::Kind::action, this);
-    rest_->setAccessibleName(QString::fromStdString(group_.label) + ", " + restWords());
+    rest_->setAccessibleName(medical(group_.label) + ", " + restWords());
     rest_->setVisible(!session_.readOnly());
     connect(rest_, &QAbstractButton::clicked, this, &GroupCard::restNormal);
     rest_->setFocusPolicy(Qt::TabFocus);
@@ -87,7 +88,7 @@ QWidget* GroupCard::rowWidget(const ItemId& item) const {
 }
 
 bool GroupCard::shown(const Item& item) const {
-    return moreShown_ || item.tier == Tier::core || forward_.contains(item.id);
+    return moreShown_ || session_.everyday(item) || forward_.contains(item.id);
 }
 
 std::vector<const Item*> GroupCard::shownItems() const {
@@ -136,11 +137,11 @@ void GroupCard::arrange() {
         if (FindingRow* found = row(item->id); found != nullptr && visible)
             found->setHeads(item->sided && !below);
         if (visible) below = item->sided;
-        waiting += item->tier == Tier::core || forward_.contains(item->id) ? 0 : 1;
+        waiting += session_.everyday(*item) || forward_.contains(item->id) ? 0 : 1;
     }
     more_->setVisible(waiting > 0);
     more_->setText(moreShown_ ? tr("Fewer") : tr("More (%1)").arg(waiting));
-    more_->setAccessibleName(QString::fromStdString(group_.label) + ", " + more_->text());
+    more_->setAccessibleName(medical(group_.label) + ", " + more_->text());
     more_->setGlyph(moreShown_ ? Glyph::up : Glyph::down, true);
     updateHead();
 }
@@ -167,7 +168,7 @@ QString GroupCard::restWords() const {
             ++answers[display(item->scale, Value::token(*item->scale.normal))];
     }
     for (const auto& [word, times] : answers)
-        if (2 * times > fillable) return tr("All %1").arg(QString::fromStdString(word).toLower());
+        if (2 * times > fillable) return tr("All %1").arg(medicalInSentence(word));
     return tr("Rest normal");
 }
 
@@ -205,7 +206,7 @@ void GroupCard::updateHead() {
 }
 
 void GroupCard::restNormal() {
-    session_.restNormal(QString::fromStdString(group_.label) + ": " + restWords().toLower(), shownItems());
+    session_.restNormal(medical(group_.label) + ": " + smallFirst(restWords()), shownItems());
 }
 
 void GroupCard::paintEvent(QPaintEvent* event) {

@@ -1,6 +1,7 @@
 #include "exam/howtosheet.h"
 
 #include "exam/flyout.h"
+#include "language/language.h"
 #include "parts/button.h"
 #include "parts/textsize.h"
 
@@ -25,9 +26,9 @@ HowToSheet::HowToSheet(const Item& item, const HowTo& howTo, QWidget* parent) : 
         label->setPalette(colors);
         column->addWidget(label);
     };
-    add(QString::fromStdString(item.label), 17, QFont::DemiBold, false);
-    add(QString::fromStdString(howTo.how), 16, QFont::Normal, false);
-    add(tr("What counts: %1").arg(QString::fromStdString(howTo.counts)), 16, QFont::Normal, false);
+    add(medical(item.label), 17, QFont::DemiBold, false);
+    add(medical(howTo.how), 16, QFont::Normal, false);
+    add(tr("What counts: %1").arg(medical(howTo.counts)), 16, QFont::Normal, false);
     add(tr("Source: %1").arg(QString::fromStdString(howTo.source)), 15, QFont::Normal, true);
     auto* close = new PlainButton(tr("Close"), PlainButton::Kind::quiet, this);
     connect(close, &QAbstractButton::clicked, this, &QWidget::close);

@@ -1,5 +1,6 @@
 #include "exam/keypad.h"
 
+#include "exam/angledial.h"
 #include "exam/flyout.h"
 #include "exam/rowwords.h"
 #include "parts/button.h"
@@ -16,6 +17,7 @@ namespace {
 
 const QString point = QStringLiteral(".");
 const QString minus = QStringLiteral("-");
+const std::string angleUnit = "deg"; // UCUM
 
 } // namespace
 
@@ -50,18 +52,33 @@ void Keypad::build() {
     grid->addWidget(title, 0, 0, 1, 3);
     grid->addWidget(value_, 1, 0, 1, 3);
     grid->addWidget(hint_, 2, 0, 1, 3);
+    if (item_.scale.unit == angleUnit) addDial(*grid);
+    buildKeys(*grid);
+}
+
+void Keypad::addDial(QGridLayout& grid) {
+    dial_ = new AngleDial(item_.scale.minimum, item_.scale.maximum, this);
+    grid.addWidget(dial_, 3, 0, 1, 3, Qt::AlignHCenter);
+    connect(dial_, &AngleDial::turned, this, [this](double angle) {
+        typed_ = QString::number(angle, 'f', unit_.decimals);
+        fresh_ = true; // a key begins a new number
+        updateWords();
+    });
+}
+
+void Keypad::buildKeys(QGridLayout& grid) {
     const auto add = [&](const QString& text, int row, int column, int span = 1) {
         auto* button = new PlainButton(text, PlainButton::Kind::quiet, this);
         button->setMinimumSize(grown(this, 72), grown(this, 48));
         button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
         button->setFocusPolicy(Qt::NoFocus);
         button->setObjectName("key." + text);
-        grid->addWidget(button, row, column, 1, span);
+        grid.addWidget(button, row, column, 1, span);
         return button;
     };
     for (int digit = 1; digit <= 9; ++digit) {
         const QString text = QString::number(digit);
-        auto* button = add(text, 3 + (9 - digit) / 3, (digit - 1) % 3);
+        auto* button = add(text, 4 + (9 - digit) / 3, (digit - 1) % 3);
         connect(button, &QAbstractButton::clicked, this, [this, text] { press(text); });
     }
     const bool negative = item_.scale.minimum < 0;
@@ -69,23 +86,23 @@ void Keypad::build() {
     const int zeroSpan = negative || decimals ? 1 : 2;
     if (negative || decimals) {
         const QString extra = decimals ? point : minus;
-        auto* button = add(decimals ? point : QString(QChar(0x2212)), 6, 0);
+        auto* button = add(decimals ? point : QString(QChar(0x2212)), 7, 0);
         connect(button, &QAbstractButton::clicked, this, [this, extra] { press(extra); });
     }
-    auto* zero = add(QStringLiteral("0"), 6, zeroSpan == 2 ? 0 : 1, zeroSpan);
+    auto* zero = add(QStringLiteral("0"), 7, zeroSpan == 2 ? 0 : 1, zeroSpan);
     connect(zero, &QAbstractButton::clicked, this, [this] { press(QStringLiteral("0")); });
-    auto* back = add(QString(), 6, 2);
+    auto* back = add(QString(), 7, 2);
     back->setGlyph(Glyph::left);
     back->setAccessibleName(tr("Erase the last digit"));
     connect(back, &QAbstractButton::clicked, this, &Keypad::erase);
 
-    auto* clear = add(tr("Clear"), 7, 0);
+    auto* clear = add(tr("Clear"), 8, 0);
     clear->setEnabled(session_.exam().find(key()) != nullptr);
     connect(clear, &QAbstractButton::clicked, this, &Keypad::clearFinding);
     record_ = new PlainButton(tr("Record"), PlainButton::Kind::primary, this);
     record_->setObjectName(QStringLiteral("key.record"));
     record_->setFocusPolicy(Qt::NoFocus);
-    grid->addWidget(record_, 7, 1, 1, 2);
+    grid.addWidget(record_, 8, 1, 1, 2);
     connect(record_, &QAbstractButton::clicked, this, &Keypad::record);
 }
 
@@ -171,6 +188,7 @@ void Keypad::updateWords() {
     hint_->setPalette(colors);
     hint_->setText(reason.isEmpty() ? range : reason);
     record_->setEnabled(reason.isEmpty());
+    if (dial_ != nullptr) dial_->setAngle(reason.isEmpty() ? number() : std::nullopt);
 }
 
 void Keypad::keyPressEvent(QKeyEvent* event) {

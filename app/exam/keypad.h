@@ -5,13 +5,16 @@
 
 #include <QFrame>
 
+class QGridLayout;
 class QLabel;
 
 namespace rhizograph::app {
 
+class AngleDial;
 class PlainButton;
 
-/// Number keys for one measure. Nothing is recorded before "Record", and nothing outside the scale's range.
+/// Number keys for one measure, under a dial where it is an angle. Nothing is recorded before "Record", and
+/// nothing outside the scale's range.
 class Keypad : public QFrame {
     Q_OBJECT
 
@@ -21,6 +24,7 @@ public:
     void openAt(const QRect& place);
     /// As if these keys had been pressed: digits, a decimal point, a minus.
     void type(const QString& keys);
+    [[nodiscard]] AngleDial* dial() const { return dial_; }
     [[nodiscard]] const QString& typed() const { return typed_; }
     /// Why what is typed cannot be recorded, as a sentence; empty when it can.
     [[nodiscard]] QString problem() const;
@@ -32,6 +36,8 @@ protected:
 
 private:
     void build();
+    void buildKeys(QGridLayout& grid);
+    void addDial(QGridLayout& grid);
     void press(const QString& key);
     void erase();
     void clearFinding();
@@ -46,7 +52,8 @@ private:
     LengthUnit length_;
     ShownUnit unit_;
     QString typed_;
-    bool fresh_ = true; ///< the first key replaces what stood
+    bool fresh_ = true;         ///< the first key replaces what stood
+    AngleDial* dial_ = nullptr; ///< none where the measure is no angle
     QLabel* value_ = nullptr;
     QLabel* hint_ = nullptr;
     PlainButton* record_ = nullptr;

@@ -1,6 +1,7 @@
 #include "exam/rowlayout.h"
 
 #include "exam/rowwords.h"
+#include "language/language.h"
 
 #include <algorithm>
 #include <cmath>
@@ -91,7 +92,7 @@ struct Block {
 RowCell valueCell(const RowContent& content, const Value& value, Side side) {
     const Scale& scale = content.item->scale;
     const QString text = value.isNumber() ? shownNumber(scale, value.number(), content.options.length, true)
-                                          : QString::fromStdString(display(scale, value));
+                                          : medical(display(scale, value));
     return {Kind::value, side, value, text, {}};
 }
 
@@ -209,7 +210,7 @@ qreal longestWord(const RowFrame& frame, const QString& text) {
 }
 
 QString rowLabel(const Item& item) {
-    return QString::fromStdString(item.shortLabel.empty() ? item.label : item.shortLabel);
+    return medical(item.shortLabel.empty() ? item.label : item.shortLabel);
 }
 
 bool stacked(const Block& block) {

@@ -1,12 +1,15 @@
 #include "exam/rowwords.h"
 
+#include "language/language.h"
+#include "parts/findingwords.h"
+
 #include <QCoreApplication>
 
 namespace rhizograph::app {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("rhizograph::app::FindingRow", text);
+    return QCoreApplication::translate("rhizograph::app", text);
 }
 
 } // namespace
@@ -41,24 +44,24 @@ QString lookWord(Look look) {
 }
 
 QString reasonWord(const std::string& reason) {
-    return QString::fromStdString(reason).replace('_', ' ');
+    return reasonWords(reason);
 }
 
 QString valueText(const Scale& scale, const Value& value, LengthUnit length) {
     if (!value.testable()) return tr("Not testable, %1").arg(reasonWord(value.word()));
     if (value.isNumber()) return shownNumber(scale, value.number(), length);
-    return QString::fromStdString(display(scale, value));
+    return medical(display(scale, value));
 }
 
 QString valueSpoken(const Scale& scale, const Value& value, LengthUnit length) {
     QString text = valueText(scale, value, length);
-    if (scale.kind != Scale::Kind::grade) return text.left(1).toLower() + text.mid(1);
+    if (scale.kind != Scale::Kind::grade) return smallFirst(text);
     const QString look = lookWord(lookOf(scale, value));
     return look.isEmpty() ? text : text + ", " + look;
 }
 
 QString findingName(const Item& item, Side side) {
-    const QString label = QString::fromStdString(item.label);
+    const QString label = medical(item.label);
     return side == Side::none ? label : label + ", " + sideWord(side);
 }
 

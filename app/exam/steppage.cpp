@@ -5,6 +5,7 @@
 #include "exam/legend.h"
 #include "figures/paindrawing.h"
 #include "figures/skinfigure.h"
+#include "language/language.h"
 #include "parts/button.h"
 #include "parts/flow.h"
 #include "parts/textsize.h"
@@ -51,7 +52,7 @@ StepPage::StepPage(VisitSession& session, std::shared_ptr<const FigureArt> art, 
 void StepPage::collectPages() {
     for (const Group* group : session_.catalogue().groupsOf(step_)) {
         if (session_.catalogue().itemsOf(group->step, group->id).empty()) continue;
-        const QString name = QString::fromStdString(group->page);
+        const QString name = medical(group->page);
         auto found = std::ranges::find(pages_, name, &Page::name);
         if (found == pages_.end()) {
             pages_.push_back({name, {}, {}, nullptr, nullptr});

@@ -31,7 +31,7 @@ bool recordedWhole(const Exam& exam, const Item& item) {
 }
 
 bool countsAsShown(const VisitSession& session, const Item& item) {
-    if (item.tier == Tier::core || recordedAtAll(session.exam(), item)) return true;
+    if (session.everyday(item) || recordedAtAll(session.exam(), item)) return true;
     if (session.previous() != nullptr && recordedAtAll(*session.previous(), item)) return true;
     return std::ranges::any_of(session.assessment().notAsked,
                                [&](const FindingKey& key) { return key.item == item.id; });

@@ -1,5 +1,6 @@
 #include "exam/textrow.h"
 
+#include "language/language.h"
 #include "parts/textsize.h"
 #include "shell/theme.h"
 
@@ -12,7 +13,7 @@ namespace rhizograph::app {
 
 TextRow::TextRow(VisitSession& session, const Item& item, QWidget* parent)
     : QWidget(parent), session_(session), item_(item) {
-    const QString name = QString::fromStdString(item.label);
+    const QString name = medical(item.label);
     label_ = new QLabel(name, this);
     label_->setWordWrap(true);
     edit_ = new QPlainTextEdit(this);
@@ -72,7 +73,7 @@ void TextRow::keep() {
     if (text == (now != nullptr ? now->value.word() : std::string{})) return;
     std::optional<Finding> next;
     if (!text.empty()) next = Finding{Value::text(text), false, now != nullptr ? now->note : std::string{}};
-    session_.change(QString::fromStdString(item_.label), {{key(), std::move(next)}});
+    session_.change(medical(item_.label), {{key(), std::move(next)}});
 }
 
 void TextRow::paintEvent(QPaintEvent*) {

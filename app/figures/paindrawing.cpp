@@ -2,6 +2,8 @@
 
 #include "figures/figurelayout.h"
 #include "figures/marks.h"
+#include "figures/skinwords.h"
+#include "language/language.h"
 #include "parts/card.h"
 #include "parts/flow.h"
 #include "parts/textsize.h"
@@ -32,7 +34,7 @@ PainDrawing::PainDrawing(VisitSession& session, std::shared_ptr<const FigureArt>
 
 void PainDrawing::build() {
     auto* card = new Card(this);
-    auto* title = new QLabel(QString::fromStdString(layer_.label()), card);
+    auto* title = new QLabel(medical(layer_.label()), card);
     title->setFont(sized(this, 17, QFont::DemiBold));
     hint_ = new QLabel(card);
     hint_->setFont(sized(this, 15));
@@ -54,7 +56,7 @@ void PainDrawing::build() {
     for (const auto& entry : layer_.scale().values) {
         if (entry.token == layer_.scale().normal) continue;
         const Value value = Value::token(entry.token);
-        addBrush(QString::fromStdString(entry.label), layer_.mark(value), value);
+        addBrush(medical(entry.label), layer_.mark(value), value);
     }
     addBrush(tr("Rub out"), SkinMark::none, std::nullopt);
 
@@ -66,7 +68,7 @@ void PainDrawing::build() {
     canvas_->setPressable([this](const RegionKey& region) { return layer_.item(region.region) != nullptr; });
     canvas_->setMarks([this](const RegionKey& region) { return mark(region); });
     canvas_->setSpeaker([this](const RegionKey& region) {
-        return QString::fromStdString(layer_.spoken(region, recorded(layer_, region, session_.exam())));
+        return spokenRegion(layer_, region, recorded(layer_, region, session_.exam()));
     });
     canvas_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     canvas_->setMinimumSize(320, 300);

@@ -2,6 +2,8 @@
 
 #include "figures/figurelayout.h"
 #include "figures/marks.h"
+#include "figures/skinwords.h"
+#include "language/language.h"
 #include "parts/button.h"
 #include "parts/card.h"
 #include "parts/flow.h"
@@ -26,8 +28,7 @@ std::vector<SkinLayer> examinedLayers(const Catalogue& catalogue) {
 std::vector<MarkLegend::Entry> legendOf(const SkinLayer& layer) {
     std::vector<MarkLegend::Entry> entries;
     for (const auto& value : layer.scale().values) {
-        entries.push_back(
-            {layer.mark(Value::token(value.token)), QString::fromStdString(lowered(value.label))});
+        entries.push_back({layer.mark(Value::token(value.token)), medicalInSentence(value.label)});
     }
     entries.push_back({SkinMark::none, SkinFigure::tr("not examined")});
     return entries;
@@ -60,7 +61,7 @@ SkinFigure::SkinFigure(VisitSession& session, std::shared_ptr<const FigureArt> a
 void SkinFigure::build() {
     QStringList names;
     for (const auto& layer : layers_)
-        names << QString::fromStdString(layer.label());
+        names << medical(layer.label());
     layerChoice_ = new Segmented(tr("Layer"), names, this);
     territoryButton_ = new PlainButton(tr("Show a territory"), PlainButton::Kind::quiet, this);
     territoryButton_->setGlyph(Glyph::down, true);
@@ -164,7 +165,7 @@ SkinMark SkinFigure::mark(const RegionKey& region) const {
 }
 
 QString SkinFigure::spoken(const RegionKey& region) const {
-    return QString::fromStdString(layer().spoken(region, recorded(layer(), region, session_.exam())));
+    return spokenRegion(layer(), region, recorded(layer(), region, session_.exam()));
 }
 
 void SkinFigure::begin(const RegionKey& region) {
@@ -214,7 +215,7 @@ void SkinFigure::typed(int key, const QString& text) {
 void SkinFigure::fillRest() {
     auto changes = fillNormal(layer(), *art_, session_.exam());
     if (session_.readOnly() || changes.empty()) return;
-    session_.change(tr("%1: rest normal").arg(QString::fromStdString(layer().label())), std::move(changes));
+    session_.change(tr("%1: rest normal").arg(medical(layer().label())), std::move(changes));
 }
 
 void SkinFigure::refresh(const std::vector<FindingKey>& keys) {

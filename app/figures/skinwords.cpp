@@ -1,4 +1,8 @@
+#include "figures/skinwords.h"
+
 #include "figures/skinfigure.h"
+#include "language/language.h"
+#include "parts/findingwords.h"
 #include "parts/textsize.h"
 
 #include <QLabel>
@@ -56,13 +60,30 @@ QString tallyText(const Tally& tally, const SkinLayer& layer) {
         const auto found = tally.abnormal.find(value.token);
         if (found == tally.abnormal.end()) continue;
         words.append(QStringLiteral("<b>%1 %2</b>")
-                         .arg(QString::fromStdString(lowered(value.label)).toHtmlEscaped())
+                         .arg(medicalInSentence(value.label).toHtmlEscaped())
                          .arg(found->second));
     }
     return words.join(QStringLiteral(" · ")) + QStringLiteral(" · ") + where(tally);
 }
 
 } // namespace
+
+QString regionWords(const SkinLayer& layer, const RegionKey& region) {
+    const Item* item = layer.item(region.region);
+    const QString name = item == nullptr ? QString::fromStdString(region.region) : medical(item->shortLabel);
+    return region.side == Side::left ? SkinFigure::tr("Left %1").arg(smallFirst(name))
+                                     : SkinFigure::tr("Right %1").arg(smallFirst(name));
+}
+
+QString spokenRegion(const SkinLayer& layer, const RegionKey& region, const std::optional<Value>& value) {
+    QString found;
+    if (!value)
+        found = layer.drawn() ? SkinFigure::tr("not marked") : SkinFigure::tr("not examined");
+    else if (const Item* item = layer.item(region.region); item != nullptr)
+        found = valueWords(*item, *value);
+    return regionWords(layer, region) + QStringLiteral(", ") + medicalInSentence(layer.label()) +
+           QStringLiteral(", ") + found;
+}
 
 void SkinFigure::updateWords() {
     const Tally tally = count(layer(), *art_, session_.exam());

@@ -1,5 +1,8 @@
 #include "figures/stroke.h"
 
+#include "figures/skinwords.h"
+#include "language/language.h"
+
 namespace rhizograph::app {
 
 void SkinStroke::begin(const SkinLayer& layer, std::optional<Value> brush) {
@@ -28,11 +31,10 @@ void SkinStroke::record(VisitSession& session) {
         if (value) finding = Finding{*value, false, before == nullptr ? std::string() : before->note};
         changes.push_back({key, std::move(finding)});
     }
-    const QString where = painted_.size() == 1
-                              ? QString::fromStdString(layer.regionName(painted_.begin()->first))
-                              : QObject::tr("%1 regions").arg(painted_.size());
+    const QString where = painted_.size() == 1 ? regionWords(layer, painted_.begin()->first)
+                                               : QObject::tr("%1 regions").arg(painted_.size());
     cancel(); // before the visit answers with findingsChanged, so that what is recorded shows
-    session.change(QString::fromStdString(layer.label()) + QStringLiteral(": ") + where, std::move(changes));
+    session.change(medical(layer.label()) + QStringLiteral(": ") + where, std::move(changes));
 }
 
 std::optional<Value> recorded(const SkinLayer& layer, const RegionKey& region, const Exam& exam) {

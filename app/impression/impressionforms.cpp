@@ -1,5 +1,6 @@
 #include "impression/impressionforms.h"
 
+#include "language/language.h"
 #include "parts/button.h"
 #include "parts/findingwords.h"
 #include "parts/textsize.h"
@@ -51,7 +52,7 @@ ImpressionDigest digestOf(const VisitSession& session) {
         digest.site = ImpressionBar::tr("No site yet");
     } else {
         const SiteResult& first = assessment.localization.front();
-        digest.site = withSide(QString::fromStdString(session.knowledge().siteLabel(first.site)), first.side);
+        digest.site = withSide(medical(session.knowledge().siteLabel(first.site)), first.side);
         digest.percent = percentWords(first.probability);
         digest.support = supportWord(first.support) + QStringLiteral(" ") + digest.percent;
         digest.share = first.probability;
@@ -140,7 +141,7 @@ void ImpressionFold::show(const ImpressionDigest& digest) {
 }
 
 QSize ImpressionFold::sizeHint() const {
-    return {56, 400};
+    return {grown(this, 56), 400};
 }
 
 void ImpressionFold::paintEvent(QPaintEvent*) {

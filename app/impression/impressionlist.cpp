@@ -18,6 +18,7 @@ ImpressionList::ImpressionList(QWidget* parent) : QWidget(parent) {
 }
 
 void ImpressionList::setRows(std::vector<ImpressionRow> rows) {
+    if (rows == rows_) return;
     const QString focused = focus_ >= 0 ? cell(focus_).name : QString();
     rows_ = std::move(rows);
     cells_.clear();
@@ -39,6 +40,7 @@ void ImpressionList::setRightPadding(int pixels) {
 
 void ImpressionList::relayout() {
     placed_ = place(width());
+    std::erase_if(lines_, [](const auto& kept) { return kept.second.use_count() == 1; });
     updateGeometry();
     update();
 }

@@ -4,8 +4,10 @@
 #include "parts/cells.h"
 #include "parts/richline.h"
 
+#include <map>
 #include <memory>
 #include <QWidget>
+#include <tuple>
 
 namespace rhizograph::app {
 
@@ -78,6 +80,12 @@ private:
     void paintState(QPainter& painter, std::size_t index) const;
     [[nodiscard]] int nextPressable(int from, int step) const;
 
+    /// Breaking words into lines takes most of the time between a press and its answer, and most rows stay.
+    using LineKey = std::tuple<QString, QString, QString, int>;
+    [[nodiscard]] std::shared_ptr<const RichLine> line(const QString& bold, const QString& text,
+                                                       const QFont& font, int room) const;
+
+    mutable std::map<LineKey, std::shared_ptr<const RichLine>> lines_;
     std::vector<ImpressionRow> rows_;
     std::vector<Placed> placed_;
     std::vector<int> cells_; ///< rows that are more than a hairline

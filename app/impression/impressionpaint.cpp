@@ -45,9 +45,17 @@ int ImpressionList::barWidth(int width) const {
     return std::min(120, width * 2 / 5);
 }
 
+std::shared_ptr<const RichLine> ImpressionList::line(const QString& bold, const QString& text,
+                                                     const QFont& font, int room) const {
+    const LineKey key{bold, text, font.key(), room};
+    std::shared_ptr<const RichLine>& kept = lines_[key];
+    if (kept == nullptr) kept = std::make_shared<const RichLine>(bold, text, font, room);
+    return kept;
+}
+
 ImpressionList::Placed ImpressionList::measured(const ImpressionRow& row, int width) const {
     const auto words = [&](const QString& bold, const QString& text, const QFont& font, int room) {
-        return std::make_shared<const RichLine>(bold, text, font, std::max(room, 40));
+        return line(bold, text, font, std::max(room, 40));
     };
     const QFont small = sized(this, 15);
     Placed placed;

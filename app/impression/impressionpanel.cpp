@@ -126,15 +126,15 @@ void ImpressionPanel::arrange() {
         setMinimumSize(0, folded_ ? bar_->sizeHint().height() : 0);
         setMaximumSize(QWIDGETSIZE_MAX, folded_ ? bar_->sizeHint().height() : QWIDGETSIZE_MAX);
     } else {
-        setMinimumSize(folded_ ? foldedWidth : openWidth, 0);
-        setMaximumSize(folded_ ? foldedWidth : widest, QWIDGETSIZE_MAX);
+        setMinimumSize(folded_ ? grown(this, foldedWidth) : openWidth, 0);
+        setMaximumSize(folded_ ? grown(this, foldedWidth) : widest, QWIDGETSIZE_MAX);
     }
     updateGeometry();
 }
 
 QSize ImpressionPanel::sizeHint() const {
     if (portrait_) return {800, folded_ ? bar_->sizeHint().height() : 700};
-    return {folded_ ? foldedWidth : openWidth, 600};
+    return {folded_ ? grown(this, foldedWidth) : openWidth, 600};
 }
 
 void ImpressionPanel::setFonts() {

@@ -1,5 +1,6 @@
 #include "impression/impressionrows.h"
 
+#include "language/language.h"
 #include "parts/findingwords.h"
 #include "shell/visitsession.h"
 
@@ -20,7 +21,7 @@ constexpr double leastReason = 0.5; // decibans; less moves nothing that could b
 constexpr std::size_t nextTests = 5;
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Impression", text);
+    return QCoreApplication::translate("rhizograph::app", text);
 }
 
 QString text(const std::string& words) {
@@ -49,6 +50,10 @@ public:
     }
 
 private:
+    static QString tr(const char* words) {
+        return QCoreApplication::translate("rhizograph::app::Rows", words);
+    }
+
     [[nodiscard]] static ImpressionRow line() {
         ImpressionRow row;
         row.kind = Kind::line;
@@ -62,7 +67,7 @@ private:
     }
 
     [[nodiscard]] QString siteWords(const SiteResult& result) const {
-        return withSide(text(session_.knowledge().siteLabel(result.site)), result.side);
+        return withSide(medical(session_.knowledge().siteLabel(result.site)), result.side);
     }
 
     [[nodiscard]] QString acknowledgedBy(const RedSign& sign) const {
@@ -78,14 +83,14 @@ private:
             ImpressionRow row;
             row.kind = Kind::redSign;
             row.bold = urgencyTitle(sign.urgency);
-            row.text = text(sign.sentence);
-            row.second = text(sign.action);
+            row.text = medical(sign.sentence);
+            row.second = medical(sign.action);
             row.quiet = sign.urgency == Urgency::note;
             const QString by = acknowledgedBy(sign);
             if (!by.isEmpty()) row.right = tr("acknowledged by %1").arg(by);
             row.finding = first(sign.because);
             row.spoken = tr("Red sign, %1: %2 %3 %4")
-                             .arg(row.bold.toLower(), row.text, row.second, row.right)
+                             .arg(smallFirst(row.bold), row.text, row.second, row.right)
                              .trimmed();
             rows_.push_back(row);
         }
@@ -229,11 +234,11 @@ private:
         QStringList low;
         QStringList open;
         for (const ScreenResult& screen : assessment_.screens) {
-            const QString name = withSide(inSentence(text(screen.label)), screen.side);
+            const QString name = withSide(inSentence(medical(screen.label)), screen.side);
             if (screen.verdict == ScreenVerdict::low)
                 low << name;
             else if (screen.verdict == ScreenVerdict::notExamined)
-                open << inSentence(text(screen.label));
+                open << inSentence(medical(screen.label));
             else
                 raised(screen, name);
         }
@@ -276,7 +281,7 @@ private:
         for (const ConsistencyNote& note : assessment_.consistency) {
             ImpressionRow row;
             row.bold = tr("Consistency:");
-            row.text = text(note.sentence);
+            row.text = medical(note.sentence);
             row.finding = first(note.because);
             row.spoken = row.bold + QStringLiteral(" ") + row.text;
             rows_.push_back(row);
@@ -286,8 +291,8 @@ private:
     [[nodiscard]] QString why(const NextTest& test) const {
         if (test.urgent) return tr("red-sign question, still open");
         if (test.separates.size() < 2) return tr("would tell most now");
-        const QString one = inSentence(text(session_.knowledge().siteLabel(test.separates[0])));
-        const QString other = inSentence(text(session_.knowledge().siteLabel(test.separates[1])));
+        const QString one = inSentence(medical(session_.knowledge().siteLabel(test.separates[0])));
+        const QString other = inSentence(medical(session_.knowledge().siteLabel(test.separates[1])));
         return one == other ? tr("tells the sides apart for %1").arg(one)
                             : tr("parts %1 from %2").arg(one, other);
     }

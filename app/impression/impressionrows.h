@@ -45,6 +45,7 @@ struct ImpressionRow {
     QString spoken;                    ///< the whole row in one sentence
 
     [[nodiscard]] bool pressable() const { return finding || site || kind == Kind::more; }
+    bool operator==(const ImpressionRow&) const = default;
 };
 
 /// What the person has opened.

@@ -1,5 +1,8 @@
 #include "parts/findingwords.h"
 
+#include "language/language.h"
+
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <QCoreApplication>
@@ -9,12 +12,13 @@ namespace rhizograph::app {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("FindingWords", text);
+    return QCoreApplication::translate("rhizograph::app", text);
 }
 
 /// How people write the units of the catalogue, with the space before them where one is due.
 QString unitWords(const std::string& unit) {
-    static const std::array<std::pair<std::string, QString>, 9> written{{
+    // Not kept: the language may change.
+    const std::array<std::pair<std::string, QString>, 9> written{{
         {"deg", QStringLiteral("°")},
         {"Cel", QStringLiteral(" °C")},
         {"mm[Hg]", QStringLiteral(" mmHg")},
@@ -27,7 +31,7 @@ QString unitWords(const std::string& unit) {
     }};
     for (const auto& [code, words] : written)
         if (code == unit) return words;
-    return unit.empty() ? QString() : QStringLiteral(" ") + QString::fromStdString(unit);
+    return unit.empty() ? QString() : QStringLiteral(" ") + medical(unit);
 }
 
 } // namespace
@@ -53,20 +57,25 @@ QString withSide(const QString& what, Side side) {
 }
 
 QString inSentence(const QString& label) {
-    const bool abbreviation = label.size() > 1 && !label.at(1).isLower() && label.at(1) != QLatin1Char(' ');
-    return abbreviation || label.isEmpty() ? label : label.at(0).toLower() + label.mid(1);
+    return smallFirst(label);
 }
 
 QString itemWords(const Catalogue& catalogue, const FindingKey& key, Side known) {
     const Item* item = catalogue.find(key.item);
-    const QString label = QString::fromStdString(item == nullptr ? key.item.text() : item->label);
+    const QString label = medical(item == nullptr ? key.item.text() : item->label);
     return key.side == known ? label : withSide(label, key.side);
 }
 
+QString reasonWords(const std::string& reason) {
+    std::string words = reason;
+    std::ranges::replace(words, '_', ' ');
+    return medical(words);
+}
+
 QString valueWords(const Item& item, const Value& value) {
-    if (!value.testable())
-        return tr("not testable, %1").arg(QString::fromStdString(value.word()).replace(u'_', u' '));
-    QString words = QString::fromStdString(display(item.scale, value));
+    if (!value.testable()) return tr("not testable, %1").arg(reasonWords(value.word()));
+    QString words = value.kind() == Value::Kind::token ? medical(display(item.scale, value))
+                                                       : QString::fromStdString(display(item.scale, value));
     if (value.isNumber()) words += unitWords(item.scale.unit);
     return item.scale.kind == Scale::Kind::choice ? inSentence(words) : words;
 }

@@ -14,6 +14,9 @@ namespace rhizograph::app {
 /// A value with its unit, "35°", "reduced", "not testable, pain".
 [[nodiscard]] QString valueWords(const Item& item, const Value& value);
 
+/// Why something could not be tested, as people read it: "cast or brace".
+[[nodiscard]] QString reasonWords(const std::string& reason);
+
 /// Both together, "Great toe extension 3", "Pain at night: yes"; the name alone when nothing was found there.
 [[nodiscard]] QString findingWords(const Catalogue& catalogue, const Exam& exam, const FindingKey& key,
                                    Side known = Side::none);
@@ -24,7 +27,7 @@ namespace rhizograph::app {
 /// "L5 root, left".
 [[nodiscard]] QString withSide(const QString& what, Side side);
 
-/// The first letter made small unless the word is an abbreviation.
+/// The first letter made small unless the word is an abbreviation or the language writes nouns large.
 [[nodiscard]] QString inSentence(const QString& label);
 
 /// A probability as whole percent; never 0 or 100, which would claim to be certain.

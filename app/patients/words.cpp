@@ -10,7 +10,7 @@ namespace rhizograph::app {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("rhizograph::patients", text);
+    return QCoreApplication::translate("rhizograph::app", text);
 }
 
 QString sexWord(const std::string& sex) {

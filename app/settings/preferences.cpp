@@ -3,6 +3,7 @@
 #include "shell/dress.h"
 
 #include <algorithm>
+#include <QLocale>
 #include <QSettings>
 
 namespace rhizograph::app {
@@ -24,6 +25,9 @@ Preferences loadPreferences(const QString& file) {
         out.textPercent = percent;
     out.impressionFolded = settings.value("impressionFolded").toBool();
     out.backupFolder = settings.value("backupFolder").toString();
+    out.tourSeen = settings.value("tourSeen").toBool();
+    // Until somebody chooses, the program speaks the machine's language where it knows it.
+    out.language = languageNamed(settings.value("language", QLocale::system().name()).toString());
     return out;
 }
 
@@ -34,9 +38,12 @@ void savePreferences(const QString& file, const Preferences& preferences) {
     settings.setValue("text", preferences.textPercent);
     settings.setValue("impressionFolded", preferences.impressionFolded);
     settings.setValue("backupFolder", preferences.backupFolder);
+    settings.setValue("tourSeen", preferences.tourSeen);
+    settings.setValue("language", codeOf(preferences.language));
 }
 
 void apply(const Preferences& preferences) {
+    if (spoken() != preferences.language) speak(preferences.language);
     dressApplication(preferences.theme, preferences.textPercent / 100.0);
 }
 

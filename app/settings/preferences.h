@@ -1,5 +1,6 @@
 #pragma once
 
+#include "language/language.h"
 #include "shell/theme.h"
 
 #include <array>
@@ -12,6 +13,8 @@ struct Preferences {
     ThemeName theme = ThemeName::light;
     int textPercent = 100;
     bool impressionFolded = false;
+    Language language = Language::english;
+    bool tourSeen = false;
     QString backupFolder; ///< where the daily backups go; empty: a folder beside the clinic
     bool operator==(const Preferences&) const = default;
 };

@@ -6,6 +6,7 @@
 #include "parts/segmented.h"
 #include "parts/textsize.h"
 #include "patients/words.h"
+#include "settings/layoutcard.h"
 #include "settings/recordcard.h"
 #include "settings/userscard.h"
 
@@ -94,16 +95,23 @@ void SettingsPage::buildHere() {
     Card* here = card(tr("On this machine"));
     theme_ = new Segmented(tr("Theme"), {tr("Light"), tr("Dark"), tr("High contrast")}, here);
     text_ = new Segmented(tr("Text size"), words(textPercents, QStringLiteral("%1 %")), here);
+    QStringList names;
+    for (const Language language : languages)
+        names << nameOf(language);
+    language_ = new Segmented(tr("Language"), names, here);
+    addNamed(here, tr("Language"), language_);
     addNamed(here, tr("Theme"), theme_);
     addNamed(here, tr("Text size"), text_);
     connect(theme_, &Segmented::chosenChanged, this, &SettingsPage::take);
     connect(text_, &Segmented::chosenChanged, this, &SettingsPage::take);
+    connect(language_, &Segmented::chosenChanged, this, &SettingsPage::take);
 }
 
 void SettingsPage::take() {
     if (store_ == nullptr) return; // still being filled
     preferences_.theme = static_cast<ThemeName>(theme_->chosen());
     preferences_.textPercent = textPercents.at(static_cast<std::size_t>(text_->chosen()));
+    preferences_.language = languages.at(static_cast<std::size_t>(language_->chosen()));
     emit preferencesChanged(preferences_);
 }
 
@@ -112,17 +120,28 @@ void SettingsPage::buildClinic() {
     auto* layout = static_cast<QVBoxLayout*>(clinicCard_->layout());
     layout->addWidget(new Label(tr("Letterhead: the first line is the clinic's name"), 15, QFont::Medium,
                                 Label::Tone::quiet, clinicCard_));
-    letterhead_ = new QPlainTextEdit(clinicCard_);
-    letterhead_->setAccessibleName(tr("Letterhead"));
-    letterhead_->setTabChangesFocus(true);
-    letterhead_->setFixedHeight(grown(this, 100));
-    layout->addWidget(letterhead_);
+    const auto lines = [this, layout](const QString& name, int height) {
+        auto* edit = new QPlainTextEdit(clinicCard_);
+        edit->setAccessibleName(name);
+        edit->setTabChangesFocus(true);
+        edit->setFixedHeight(grown(this, height));
+        layout->addWidget(edit);
+        return edit;
+    };
+    letterhead_ = lines(tr("Letterhead"), 100);
+    auto* phraseWords = new Label(tr("Phrases for the plan, one a line; the short ones become buttons"), 15,
+                                  QFont::Medium, Label::Tone::quiet, clinicCard_);
+    phraseWords->setWordWrap(true);
+    layout->addWidget(phraseWords);
+    phrases_ = lines(tr("Phrases for the plan"), 120);
     unit_ = new Segmented(tr("Lengths"), {tr("Centimeters"), tr("Inches")}, clinicCard_);
     grades_ = new Segmented(tr("Strength grades"), {tr("Whole grades"), tr("Also 4− and 4+")}, clinicCard_);
     idle_ = new Segmented(tr("Lock after"), words(idleChoices, tr("%1 min")), clinicCard_);
     addNamed(clinicCard_, tr("Lengths"), unit_);
     addNamed(clinicCard_, tr("Strength grades"), grades_);
     addNamed(clinicCard_, tr("Lock the screen when nothing was touched for"), idle_);
+    layout_ = new LayoutCard(clinicCard_);
+    layout->addWidget(layout_);
     clinicNews_ = new Label({}, 15, QFont::Medium, Label::Tone::quiet, clinicCard_);
     clinicNews_->setWordWrap(true);
     layout->addWidget(clinicNews_);
@@ -146,21 +165,24 @@ void SettingsPage::buildPassphrase() {
     passphraseNews_ = new Label({}, 15, QFont::Medium, Label::Tone::quiet, own);
     passphraseNews_->setWordWrap(true);
     own->layout()->addWidget(passphraseNews_);
-    auto* change = new PlainButton(tr("Change it"), PlainButton::Kind::action, own);
-    static_cast<QVBoxLayout*>(own->layout())->addWidget(change, 0, Qt::AlignLeft);
-    connect(change, &PlainButton::clicked, this, &SettingsPage::changePassphrase);
+    change_ = new PlainButton(tr("Change it"), PlainButton::Kind::action, own);
+    static_cast<QVBoxLayout*>(own->layout())->addWidget(change_, 0, Qt::AlignLeft);
+    connect(change_, &PlainButton::clicked, this, &SettingsPage::changePassphrase);
 }
 
-Outcome SettingsPage::show(Store& store, const Preferences& preferences,
-                           const std::filesystem::path& backups) {
+Outcome SettingsPage::show(Store& store, const Preferences& preferences, const std::filesystem::path& backups,
+                           const Catalogue* catalogue) {
     auto clinic = loadClinicSettings(store);
     if (!clinic) return clinic.problems();
     store_ = nullptr;
     preferences_ = preferences;
     clinic_ = *clinic;
+    language_->choose(static_cast<int>(preferences.language));
     theme_->choose(static_cast<int>(preferences.theme));
     text_->choose(nearest(textPercents, preferences.textPercent));
     letterhead_->setPlainText(QString::fromStdString(clinic_.letterhead));
+    phrases_->setPlainText(QString::fromStdString(clinic_.phrases));
+    if (catalogue != nullptr) layout_->show(*catalogue, clinic_);
     unit_->choose(clinic_.inches ? 1 : 0);
     grades_->choose(clinic_.splitGrades ? 1 : 0);
     idle_->choose(nearest(idleChoices, clinic_.idleMinutes));
@@ -170,6 +192,7 @@ Outcome SettingsPage::show(Store& store, const Preferences& preferences,
     again_->clear();
     store_ = &store;
     const auto user = store.signedIn();
+    layout_->setVisible(catalogue != nullptr && user && allows(user->role, Permission::changeSettings));
     clinicCard_->setVisible(user && allows(user->role, Permission::changeSettings));
     record_->show(store, clinic_, backups);
     record_->setVisible(
@@ -181,6 +204,8 @@ Outcome SettingsPage::show(Store& store, const Preferences& preferences,
 void SettingsPage::saveClinic() {
     ClinicSettings after = clinic_;
     after.letterhead = letterhead_->toPlainText().trimmed().toStdString();
+    after.phrases = phrases_->toPlainText().trimmed().toStdString();
+    layout_->store(after);
     after.inches = unit_->chosen() == 1;
     after.splitGrades = grades_->chosen() == 1;
     after.idleMinutes = idleChoices.at(static_cast<std::size_t>(idle_->chosen()));
@@ -210,12 +235,24 @@ void SettingsPage::changePassphrase() {
     }
     const auto user = store_->signedIn();
     if (!user) return;
-    const Outcome outcome = store_->setPassphrase(user->id, passphrase_->text().toStdString());
-    passphraseNews_->setTone(outcome ? Label::Tone::spruce : Label::Tone::brick);
-    passphraseNews_->setText(outcome ? tr("Changed.") : reasonText(outcome.problems()));
-    if (!outcome) return;
-    passphrase_->clear();
-    again_->clear();
+    if (work_.busy()) return;
+    auto second = store_->duplicate();
+    if (!second) return passphraseNews_->setText(reasonText(second.problems()));
+    // Deriving the key takes a noticeable time.
+    const std::shared_ptr<Store> store = std::move(*second);
+    change_->setEnabled(false);
+    passphraseNews_->setTone(Label::Tone::quiet);
+    passphraseNews_->setText(tr("Changing …"));
+    work_.run([store, id = user->id,
+               secret = passphrase_->text().toStdString()] { return store->setPassphrase(id, secret); },
+              [this](const Outcome& outcome) {
+                  change_->setEnabled(true);
+                  passphraseNews_->setTone(outcome ? Label::Tone::spruce : Label::Tone::brick);
+                  passphraseNews_->setText(outcome ? tr("Changed.") : reasonText(outcome.problems()));
+                  if (!outcome) return;
+                  passphrase_->clear();
+                  again_->clear();
+              });
 }
 
 } // namespace rhizograph::app

@@ -52,16 +52,16 @@ UsersCard::UsersCard(QWidget* parent) : Card(parent) {
     passphrase_->setPlaceholderText(tr("First passphrase"));
     passphrase_->setAccessibleName(tr("First passphrase of the new user"));
     passphrase_->setEchoMode(QLineEdit::Password);
-    auto* button = new PlainButton(tr("Add"), PlainButton::Kind::action, this);
+    add_ = new PlainButton(tr("Add"), PlainButton::Kind::action, this);
     line->addWidget(name_, 2);
     line->addWidget(role_);
     line->addWidget(passphrase_, 2);
-    line->addWidget(button);
+    line->addWidget(add_);
     problem_ = new Label({}, 15, QFont::Medium, Label::Tone::brick, this);
     problem_->setWordWrap(true);
     problem_->hide();
     column->addWidget(problem_);
-    connect(button, &PlainButton::clicked, this, &UsersCard::add);
+    connect(add_, &PlainButton::clicked, this, &UsersCard::add);
 }
 
 QComboBox* UsersCard::roleBox(Role role) {
@@ -116,14 +116,27 @@ void UsersCard::addRow(const User& user) {
 }
 
 void UsersCard::add() {
-    auto added =
-        store_->addUser(name_->text().simplified().toStdString(),
-                        static_cast<Role>(role_->currentData().toInt()), passphrase_->text().toStdString());
-    if (added) {
-        name_->clear();
-        passphrase_->clear();
-    }
-    report(added ? Outcome{} : Outcome{added.problems()});
+    if (work_.busy()) return;
+    auto second = store_->duplicate();
+    if (!second) return report(second.problems());
+    // Deriving the key takes a noticeable time.
+    const std::shared_ptr<Store> store = std::move(*second);
+    add_->setEnabled(false);
+    work_.run(
+        [store, name = name_->text().simplified().toStdString(),
+         role = static_cast<Role>(role_->currentData().toInt()),
+         secret = passphrase_->text().toStdString()]() -> Outcome {
+            auto added = store->addUser(name, role, secret);
+            return added ? Outcome{} : Outcome{added.problems()};
+        },
+        [this](const Outcome& outcome) {
+            add_->setEnabled(true);
+            if (outcome) {
+                name_->clear();
+                passphrase_->clear();
+            }
+            report(outcome);
+        });
 }
 
 void UsersCard::report(const Outcome& outcome) {

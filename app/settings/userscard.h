@@ -1,6 +1,7 @@
 #pragma once
 
 #include "parts/card.h"
+#include "patients/offthread.h"
 #include "record/store.h"
 
 #include <vector>
@@ -12,6 +13,7 @@ class QVBoxLayout;
 namespace rhizograph::app {
 
 class Label;
+class PlainButton;
 
 /// Who may sign in, with role; an administrator adds people and lets them no longer in.
 class UsersCard : public Card {
@@ -36,6 +38,8 @@ private:
     QComboBox* role_;
     QLineEdit* passphrase_;
     Label* problem_;
+    PlainButton* add_;
+    OffThread work_; ///< derives the newcomer's key
 };
 
 } // namespace rhizograph::app

@@ -1,6 +1,7 @@
 #include "shell/visitsession.h"
 
 #include "compare/compare.h"
+#include "language/language.h"
 #include "shell/changecommand.h"
 #include "shell/recordthread.h"
 
@@ -28,10 +29,10 @@ std::vector<FindingChange> effective(const Exam& exam, std::vector<FindingChange
 QString stepText(const Catalogue& catalogue, const FindingKey& key, const std::optional<Value>& value) {
     const Item* item = catalogue.find(key.item);
     if (item == nullptr) return {};
-    QString text = QString::fromStdString(item->label);
-    if (key.side != Side::none) text += ", " + QString::fromStdString(std::string{name(key.side)});
-    return text + ": " +
-           (value ? QString::fromStdString(display(item->scale, *value)) : VisitSession::tr("cleared"));
+    QString text = medical(item->label);
+    if (key.side == Side::right) text += ", " + VisitSession::tr("right");
+    if (key.side == Side::left) text += ", " + VisitSession::tr("left");
+    return text + ": " + (value ? medical(display(item->scale, *value)) : VisitSession::tr("cleared"));
 }
 
 } // namespace
@@ -174,8 +175,12 @@ void VisitSession::bringForward() {
         forward_.insert(key.item);
 }
 
+bool VisitSession::everyday(const Item& item) const {
+    return item.tier == Tier::core ? !places_.behindMore.contains(item.id) : places_.atOnce.contains(item.id);
+}
+
 bool VisitSession::shows(const Item& item) const {
-    return item.tier == Tier::core || forward_.contains(item.id);
+    return everyday(item) || forward_.contains(item.id);
 }
 
 std::vector<const Item*> VisitSession::shown(const StepId& step) const {

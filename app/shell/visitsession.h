@@ -32,6 +32,14 @@ using FindingPast = std::function<Result<std::vector<PastValue>>(const FindingKe
 /// The scale's normal value; none where no value is normal.
 [[nodiscard]] std::optional<Value> normalValue(const Scale& scale);
 
+/// What a clinic moved between the tiers of the catalogue. Nothing is hidden that was recorded, that a red
+/// sign asks for or that the engine suggests.
+struct ItemPlaces {
+    std::set<ItemId> behindMore; ///< everyday items that wait
+    std::set<ItemId> atOnce;     ///< extended items that show
+    bool operator==(const ItemPlaces&) const = default;
+};
+
 /// The one open visit: exam, assessment, undo stack. Screens hold no state of their own but what is on
 /// screen. Every change goes through change(): it is one undo step, is handed to the record's thread and
 /// reassessed before the call returns.
@@ -64,6 +72,11 @@ public:
     [[nodiscard]] const Assessment& assessment() const { return assessment_; }
     [[nodiscard]] bool readOnly() const { return start_.readOnly; }
     [[nodiscard]] QUndoStack& undoStack() { return undo_; }
+
+    /// Where the clinic moved items between what shows at once and what waits behind More.
+    void setPlaces(ItemPlaces places) { places_ = std::move(places); }
+    /// Whether an item belongs to this clinic's everyday examination.
+    [[nodiscard]] bool everyday(const Item& item) const;
 
     /// One undo step named `text`; changes that change nothing are dropped, and with none left nothing
     /// happens.
@@ -112,6 +125,7 @@ private:
     Exam exam_;
     Assessment assessment_;
     QUndoStack undo_;
+    ItemPlaces places_;
     std::set<ItemId> forward_; ///< extended items that came forward
     int openRedSigns_ = 0;     ///< as last handed to the record
     int worse_ = 0;            ///< the same: findings worse than at the visits before

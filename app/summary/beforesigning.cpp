@@ -1,5 +1,6 @@
 #include "summary/beforesigning.h"
 
+#include "language/language.h"
 #include "shell/visitsession.h"
 
 #include <QCoreApplication>
@@ -8,7 +9,7 @@ namespace rhizograph::app {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Summary", text);
+    return QCoreApplication::translate("rhizograph::app", text);
 }
 
 } // namespace
@@ -19,8 +20,7 @@ std::vector<SigningWarning> warningsBeforeSigning(const VisitSession& session, c
     for (const RedSign& sign : assessment.redSigns) {
         if (sign.urgency == Urgency::note || session.acknowledged(sign)) continue;
         const auto where = sign.because.empty() ? std::nullopt : std::optional{sign.because.front()};
-        out.push_back(
-            {tr("Red sign not acknowledged: %1").arg(QString::fromStdString(sign.sentence)), where, true});
+        out.push_back({tr("Red sign not acknowledged: %1").arg(medical(sign.sentence)), where, true});
     }
     if (!assessment.notAsked.empty()) {
         const auto count = static_cast<int>(assessment.notAsked.size());

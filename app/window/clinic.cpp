@@ -32,6 +32,16 @@ Result<Materials> Materials::load(const fs::path& resources) {
     return problems;
 }
 
+PromisedMaterials loadMaterials(const fs::path& resources) {
+    return std::async(std::launch::deferred, [resources] { return Materials::load(resources); }).share();
+}
+
+PromisedMaterials promised(Result<Materials> materials) {
+    std::promise<Result<Materials>> kept;
+    kept.set_value(std::move(materials));
+    return kept.get_future().share();
+}
+
 namespace {
 
 /// Adds the visits before this one: what it is compared with.

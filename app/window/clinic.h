@@ -8,6 +8,7 @@
 #include "window/queuedrecord.h"
 
 #include <filesystem>
+#include <future>
 #include <memory>
 
 namespace rhizograph::app {
@@ -20,6 +21,12 @@ struct Materials {
 
     static Result<Materials> load(const std::filesystem::path& resources);
 };
+
+/// What the program reads once its first window is on the screen: whoever asks first reads, the others wait.
+using PromisedMaterials = std::shared_future<Result<Materials>>;
+[[nodiscard]] PromisedMaterials loadMaterials(const std::filesystem::path& resources);
+/// A promise that is kept already.
+[[nodiscard]] PromisedMaterials promised(Result<Materials> materials);
 
 /// The folder with knowledge/ and figures/: $RHIZOGRAPH_RESOURCES, or beside the installed program.
 [[nodiscard]] std::filesystem::path resourceFolder();

@@ -1,5 +1,6 @@
 #include "window/finder.h"
 
+#include "language/language.h"
 #include "parts/textsize.h"
 #include "record/patientindex.h"
 #include "shell/theme.h"
@@ -16,10 +17,15 @@ namespace {
 
 QString placeOf(const Catalogue& catalogue, const Item& item) {
     const Group* group = catalogue.group(item.step, item.group);
-    QString place = group != nullptr ? QString::fromStdString(group->label) : QString{};
+    QString place = group != nullptr ? medical(group->label) : QString{};
     for (const Step& step : catalogue.steps())
-        if (step.id == item.step) place = QString::fromStdString(step.label) + QStringLiteral(" · ") + place;
+        if (step.id == item.step) place = medical(step.label) + QStringLiteral(" · ") + place;
     return place;
+}
+
+/// Without marks over letters and in small letters.
+QString plain(const QString& words) {
+    return QString::fromStdString(folded(words.toStdString()));
 }
 
 } // namespace
@@ -53,14 +59,14 @@ void Finder::open() {
 }
 
 std::vector<const Item*> Finder::matches(const Catalogue& catalogue, const QString& text, std::size_t most) {
-    const QStringList words =
-        QString::fromStdString(folded(text.toStdString())).split(' ', Qt::SkipEmptyParts);
+    const QStringList words = plain(text).split(' ', Qt::SkipEmptyParts);
     std::vector<const Item*> begins;
     std::vector<const Item*> holds;
     for (const Item& item : catalogue.items()) {
-        const QString label = QString::fromStdString(folded(item.label));
+        // The name in the source language is found too: it stands in papers and in the record.
+        const QString label = plain(medical(item.label));
         const QString all =
-            label + ' ' + QString::fromStdString(folded(placeOf(catalogue, item).toStdString()));
+            label + ' ' + plain(placeOf(catalogue, item)) + ' ' + plain(QString::fromStdString(item.label));
         if (!std::all_of(words.begin(), words.end(), [&](const QString& word) { return all.contains(word); }))
             continue;
         const bool first = !words.isEmpty() && label.startsWith(words.first());
@@ -76,7 +82,7 @@ void Finder::search(const QString& text) {
     list_->clear();
     for (const Item* item : found_) {
         auto* row = new QListWidgetItem(
-            QString::fromStdString(item->label) + QStringLiteral("   ") + placeOf(catalogue_, *item), list_);
+            medical(item->label) + QStringLiteral("   ") + placeOf(catalogue_, *item), list_);
         row->setSizeHint(QSize(100, grown(this, 44)));
     }
     if (!found_.empty()) list_->setCurrentRow(0);

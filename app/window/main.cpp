@@ -51,19 +51,24 @@ int main(int count, char** arguments) {
         std::fputs(qPrintable(QStringLiteral("rhizograph: %1\n").arg(options.problem)), stderr);
         return 2;
     }
+    PromisedMaterials materials = loadMaterials(resourceFolder());
     const QString preferences = QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation) +
                                 QStringLiteral("/rhizograph.ini");
     apply(loadPreferences(preferences));
-    auto materials = Materials::load(resourceFolder());
-    if (!materials) {
-        const QString text = problemList(materials.problems());
-        std::fputs(qPrintable(QStringLiteral("rhizograph: ") + text + '\n'), stderr);
-        QMessageBox::critical(nullptr, QObject::tr("Rhizograph cannot start"),
-                              QObject::tr("Its medical knowledge cannot be read:\n%1").arg(text));
-        return 2;
-    }
-    MainWindow window(std::move(materials).value(), {options.database.toStdString(), preferences, {}});
+    MainWindow::Setup setup;
+    setup.database = options.database.toStdString();
+    setup.preferencesFile = preferences;
+    setup.tour = true;
+    MainWindow window(std::move(materials), std::move(setup));
     window.openDatabase();
     window.show();
+    QObject::connect(
+        &window, &MainWindow::materialsUnreadable, &window, [&window](const rhizograph::Problems& problems) {
+            const QString text = problemList(problems);
+            std::fputs(qPrintable(QStringLiteral("rhizograph: ") + text + '\n'), stderr);
+            QMessageBox::critical(&window, MainWindow::tr("Rhizograph cannot start"),
+                                  MainWindow::tr("Its medical knowledge cannot be read:\n%1").arg(text));
+            QApplication::exit(2);
+        });
     return QApplication::exec();
 }

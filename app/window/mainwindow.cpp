@@ -1,11 +1,6 @@
 #include "window/mainwindow.h"
 
-#include "parts/button.h"
-#include "parts/label.h"
 #include "parts/strip.h"
-#include "patients/listdialog.h"
-#include "patients/patientform.h"
-#include "patients/patientpage.h"
 #include "patients/patientspage.h"
 #include "patients/restorepage.h"
 #include "patients/setuppage.h"
@@ -19,11 +14,7 @@
 
 #include <QApplication>
 #include <QCloseEvent>
-#include <QDate>
 #include <QFileDialog>
-#include <QHBoxLayout>
-#include <QLineEdit>
-#include <QLocale>
 #include <QMessageBox>
 #include <QShortcut>
 #include <QStackedWidget>
@@ -31,7 +22,7 @@
 
 namespace rhizograph::app {
 
-MainWindow::MainWindow(Materials materials, Setup setup, QWidget* parent)
+MainWindow::MainWindow(PromisedMaterials materials, Setup setup, QWidget* parent)
     : QMainWindow(parent), materials_(std::move(materials)), setup_(std::move(setup)) {
     preferences_ = loadPreferences(setup_.preferencesFile);
     build();
@@ -51,81 +42,29 @@ MainWindow::~MainWindow() {
 void MainWindow::build() {
     stack_ = new QStackedWidget(this);
     setCentralWidget(stack_);
-    problem_ = new ProblemPage(stack_);
     signIn_ = new SignInPage(stack_);
-    stack_->addWidget(problem_);
-    restore_ = new RestorePage(stack_);
     stack_->addWidget(signIn_);
-    stack_->addWidget(restore_);
-    buildHouse();
-    connectUpkeep();
-    connectPerson();
-    connect(problem_, &ProblemPage::retryWanted, this, &MainWindow::openDatabase);
-    connect(problem_, &ProblemPage::otherFileWanted, this, &MainWindow::otherFile);
-    connect(problem_, &ProblemPage::quitWanted, this, &MainWindow::close);
     connect(signIn_, &SignInPage::signInWanted, this, &MainWindow::signIn);
 }
 
-void MainWindow::buildHouse() {
-    house_ = new QWidget(stack_);
-    stack_->addWidget(house_);
-    auto* column = new QVBoxLayout(house_);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    strip_ = new Strip(house_);
-    auto& row = strip_->content();
-    row.addWidget(new Label(tr("Patients"), 19, QFont::DemiBold, Label::Tone::ink, strip_));
-    row.addWidget(Strip::divider(strip_));
-    row.addWidget(new Label(QLocale().toString(QDate::currentDate(), "dddd d MMM yyyy"), 16, QFont::Normal,
-                            Label::Tone::ink, strip_));
-    row.addStretch(1);
-    column->addWidget(strip_);
-    rooms_ = new QStackedWidget(house_);
-    column->addWidget(rooms_, 1);
-    patients_ = new PatientsPage(rooms_);
-    patient_ = new PatientPage(rooms_);
-    form_ = new PatientForm(rooms_);
-    settings_ = new SettingsPage(rooms_);
-    audit_ = new AuditPage(rooms_);
-    for (QWidget* room : std::initializer_list<QWidget*>{patients_, patient_, form_, settings_, audit_})
-        rooms_->addWidget(room);
-    connect(strip_, &Strip::lockWanted, this, &MainWindow::lock);
-    connect(strip_, &Strip::menuWanted, this, [this] { showMenu(*strip_); });
-    connect(patients_, &PatientsPage::refreshWanted, this,
-            [this] { succeeded(patients_->refresh(*store_)); });
-    connect(patients_, &PatientsPage::visitChosen, this, [this](const VisitId& id) { openVisitById(id); });
-    connect(patients_, &PatientsPage::patientChosen, this, &MainWindow::showPatient);
-    connect(patients_, &PatientsPage::newPatientWanted, this, [this](const QString& searched) {
-        form_->begin(searched);
-        showForm();
-    });
-    connect(patients_, &PatientsPage::listWanted, this, [this] {
-        const QString path = QFileDialog::getOpenFileName(this, tr("A list of patients"), {},
-                                                          tr("Tables (*.csv *.tsv *.txt)"));
-        if (path.isEmpty()) return;
-        ListDialog dialog(*store_, this);
-        dialog.open(path);
-        if (dialog.exec() == QDialog::Accepted) succeeded(patients_->refresh(*store_));
-    });
-    connect(patient_, &PatientPage::back, this, &MainWindow::showPatients);
-    connect(patient_, &PatientPage::visitChosen, this, [this](const VisitId& id) { openVisitById(id); });
-    connect(patient_, &PatientPage::newVisitWanted, this, &MainWindow::beginVisit);
-    connect(patient_, &PatientPage::editWanted, this, [this](const Patient& patient) {
-        form_->edit(patient);
-        showForm();
-    });
-    connect(form_, &PatientForm::saveWanted, this, &MainWindow::savePatient);
-    connect(form_, &PatientForm::canceled, this, &MainWindow::showPatients);
-    connect(settings_, &SettingsPage::preferencesChanged, this, &MainWindow::setPreferences);
-    connect(settings_, &SettingsPage::clinicChanged, this, [this](const ClinicSettings& settings) {
-        clinic_ = settings;
-        followVisit();
-    });
-    connect(settings_, &SettingsPage::back, this, [this] {
-        if (visitPage_ != nullptr)
-            stack_->setCurrentWidget(visitPage_.get());
-        else
-            showPatients();
+ProblemPage& MainWindow::problemPage() {
+    if (problem_ == nullptr) {
+        problem_ = new ProblemPage(stack_);
+        stack_->addWidget(problem_);
+        connect(problem_, &ProblemPage::retryWanted, this, &MainWindow::openDatabase);
+        connect(problem_, &ProblemPage::otherFileWanted, this, &MainWindow::otherFile);
+        connect(problem_, &ProblemPage::quitWanted, this, &MainWindow::close);
+        connect(problem_, &ProblemPage::restoreWanted, this, &MainWindow::showRestore);
+    }
+    return *problem_;
+}
+
+void MainWindow::awaitMaterials() {
+    const auto arrival = [materials = materials_]() -> Outcome {
+        return materials.get() ? Outcome{} : Outcome{materials.get().problems()};
+    };
+    reading_.run(arrival, [this](const Outcome& outcome) {
+        if (!outcome) emit materialsUnreadable(outcome.problems());
     });
 }
 
@@ -163,7 +102,7 @@ void MainWindow::openDatabase() {
 }
 
 void MainWindow::showProblem(const QString& title, const QString& reason) {
-    problem_->say(title, QString::fromStdString(setup_.database.string()), reason);
+    problemPage().say(title, QString::fromStdString(setup_.database.string()), reason);
     stack_->setCurrentWidget(problem_);
 }
 
@@ -222,9 +161,11 @@ void MainWindow::signIn(const UserId& user, const QString& passphrase) {
         else
             signIn_->refuse(reasonText(outcome.problems()));
     });
+    needHouse(); // while the key is being derived
 }
 
 void MainWindow::enter() {
+    needHouse();
     const std::optional<User> before = user_;
     user_ = store_->signedIn();
     locked_ = false;
@@ -261,13 +202,37 @@ void MainWindow::lock() {
 
 void MainWindow::setPreferences(const Preferences& preferences) {
     if (preferences == preferences_) return;
+    const bool otherWords = preferences.language != preferences_.language;
     preferences_ = preferences;
     savePreferences(setup_.preferencesFile, preferences_);
     apply(preferences_);
+    // Not from inside the page that asked for it.
+    if (otherWords) QMetaObject::invokeMethod(this, &MainWindow::rebuild, Qt::QueuedConnection);
+}
+
+void MainWindow::rebuild() {
+    const bool settings = house_ != nullptr && screen() == settings_;
+    const int page = visitPage_ != nullptr ? visitPage_->pageIndex() : -1;
+    visitPage_.reset();
+    delete setUp_;
+    delete stack_;
+    stack_ = nullptr;
+    house_ = nullptr, problem_ = nullptr, setUp_ = nullptr;
+    build();
+    needHouse();    // work that goes on beside reports to its pages
+    stack_->show(); // a new part of a window that shows already stays hidden until told
+    if (store_ == nullptr) return openDatabase();
+    if (!store_->signedIn()) return askSignIn({});
+    strip_->setUser(QString::fromStdString(user_->name));
+    if (visit_.session != nullptr) showVisitPage(page);
+    if (settings) return showSettings();
+    if (visit_.session == nullptr) showPatients();
 }
 
 void MainWindow::showSettings() {
-    if (!succeeded(settings_->show(*store_, preferences_, backupFolder()))) return;
+    if (!succeeded(settingsPage().show(*store_, preferences_, backupFolder(),
+                                       materials_.get() ? &materials().knowledge.catalogue() : nullptr)))
+        return;
     rooms_->setCurrentWidget(settings_);
     stack_->setCurrentWidget(house_);
 }
@@ -285,6 +250,14 @@ void MainWindow::tell(const QString& text) {
 bool MainWindow::succeeded(const Outcome& outcome) {
     if (!outcome) complain(outcome.problems());
     return outcome.ok();
+}
+
+void MainWindow::paintEvent(QPaintEvent* event) {
+    QMainWindow::paintEvent(event);
+    if (painted_) return;
+    painted_ = true;
+    // What comes next must not keep the first screen from showing.
+    QMetaObject::invokeMethod(this, &MainWindow::awaitMaterials, Qt::QueuedConnection);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

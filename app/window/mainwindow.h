@@ -38,22 +38,42 @@ public:
         QString preferencesFile;
         ClinicOptions clinic; ///< how the record is opened; tests put in a stopped clock and cheap keys
         std::chrono::milliseconds backupAfter{60'000}; ///< from sign-in to the day's backup
+        bool tour = false;                             ///< shows newcomers round at their first visit
     };
 
-    MainWindow(Materials materials, Setup setup, QWidget* parent = nullptr);
+    /// The materials are read beside the first screen and waited for when the first visit is opened.
+    MainWindow(PromisedMaterials materials, Setup setup, QWidget* parent = nullptr);
     ~MainWindow() override;
 
     /// Opens the clinic file, or offers to set one up where there is none.
     void openDatabase();
     [[nodiscard]] SignInPage& signInPage() { return *signIn_; }
     [[nodiscard]] SetupPage* setupPage() { return setUp_; }
-    [[nodiscard]] ProblemPage& problemPage() { return *problem_; }
-    [[nodiscard]] PatientsPage& patientsPage() { return *patients_; }
-    [[nodiscard]] PatientPage& patientPage() { return *patient_; }
-    [[nodiscard]] PatientForm& patientForm() { return *form_; }
-    [[nodiscard]] SettingsPage& settingsPage() { return *settings_; }
-    [[nodiscard]] AuditPage& auditPage() { return *audit_; }
-    [[nodiscard]] RestorePage& restorePage() { return *restore_; }
+    [[nodiscard]] ProblemPage& problemPage();
+    [[nodiscard]] PatientsPage& patientsPage() {
+        needHouse();
+        return *patients_;
+    }
+    [[nodiscard]] PatientPage& patientPage() {
+        needHouse();
+        return *patient_;
+    }
+    [[nodiscard]] PatientForm& patientForm() {
+        needHouse();
+        return *form_;
+    }
+    [[nodiscard]] SettingsPage& settingsPage() {
+        needHouse();
+        return *settings_;
+    }
+    [[nodiscard]] AuditPage& auditPage() {
+        needHouse();
+        return *audit_;
+    }
+    [[nodiscard]] RestorePage& restorePage() {
+        needHouse();
+        return *restore_;
+    }
     /// Where the daily backups go.
     [[nodiscard]] std::filesystem::path backupFolder() const;
     [[nodiscard]] VisitPage* visitPage() { return visitPage_.get(); }
@@ -68,17 +88,23 @@ public:
     void readVisit(const VisitId& id);
     void showPatients();
     void showSettings();
+    void showTour(); ///< over the open visit
     void lock();
     void setPreferences(const Preferences& preferences);
 
+signals:
+    void materialsUnreadable(const rhizograph::Problems& problems);
+
 protected:
     void closeEvent(QCloseEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     // mainwindow.cpp
     void build();
-    void buildHouse();
+    void awaitMaterials();
+    void rebuild();
     void addShortcuts();
     void showProblem(const QString& title, const QString& reason);
     void createClinicFile(const QString& clinic, const QString& administrator, const QString& passphrase);
@@ -110,6 +136,10 @@ private:
     void handOut(const Patient& patient);
     void handOutTo(const Patient& patient, const QString& file);
     void erase(const Patient& patient);
+    // house.cpp
+    void needHouse();
+    void buildStrip();
+    void connectHouse();
     // menu.cpp
     void showMenu(Strip& strip);
     void addLooks(QMenu& menu);
@@ -121,6 +151,7 @@ private:
     void savePatient(const PatientId& id, const Identity& identity, bool visit);
     void beginVisit(const PatientId& patient);
     void showVisit(OpenVisit visit, int page);
+    void showVisitPage(int page);
     bool closeVisit();
     bool settleRecord();
     void saveCopy();
@@ -129,13 +160,16 @@ private:
     void moveVisitOn(VisitState state);
     void signVisit();
 
-    Materials materials_;
+    [[nodiscard]] const Materials& materials() const { return *materials_.get(); }
+
+    PromisedMaterials materials_;
     Setup setup_;
     Preferences preferences_;
     ClinicSettings clinic_;
     std::unique_ptr<Store> store_;
     std::optional<User> user_; ///< who is signed in, or was before the lock
     bool locked_ = false;
+    bool painted_ = false;   ///< the first screen is there
     bool copySaved_ = false; ///< what the last "save a copy" came to
     OpenVisit visit_;
     std::optional<VisitId> cameFrom_;      ///< the visit whose course led to this one, which is only read
@@ -147,12 +181,14 @@ private:
     QString lastUntold_; ///< what was told last, so that the same is not told every hour
     OffThread work_;
     OffThread upkeep_; ///< backing up and verifying, which may take minutes
+    OffThread reading_;
 
     QStackedWidget* stack_ = nullptr;
     ProblemPage* problem_ = nullptr;
     SetupPage* setUp_ = nullptr;
     SignInPage* signIn_ = nullptr;
-    QWidget* house_ = nullptr; ///< everything around the visit: patients, one patient, form, settings
+    QWidget* house_ = nullptr; ///< everything around the visit: patients, one patient, form, settings; made
+                               ///< at the first sign-in
     Strip* strip_ = nullptr;
     QStackedWidget* rooms_ = nullptr;
     PatientsPage* patients_ = nullptr;

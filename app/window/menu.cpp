@@ -40,6 +40,19 @@ void MainWindow::addLooks(QMenu& menu) {
             setPreferences(changed);
         });
     }
+    QMenu* words = menu.addMenu(tr("Language"));
+    auto* wordGroup = new QActionGroup(words);
+    for (const Language language : languages) {
+        QAction* action = words->addAction(nameOf(language));
+        action->setCheckable(true);
+        action->setChecked(preferences_.language == language);
+        wordGroup->addAction(action);
+        connect(action, &QAction::triggered, this, [this, language] {
+            Preferences changed = preferences_;
+            changed.language = language;
+            setPreferences(changed);
+        });
+    }
     QMenu* sizes = menu.addMenu(tr("Text size"));
     auto* sizeGroup = new QActionGroup(sizes);
     for (const int percent : textPercents) {
@@ -58,6 +71,7 @@ void MainWindow::addLooks(QMenu& menu) {
 void MainWindow::addVisitWork(QMenu& menu) {
     connect(menu.addAction(tr("Find an item …")), &QAction::triggered, this,
             [this] { visitPage_->openFinder(); });
+    connect(menu.addAction(tr("Show the tour")), &QAction::triggered, this, &MainWindow::showTour);
     if (!session()->readOnly()) {
         connect(menu.addAction(tr("In the room")), &QAction::triggered, this,
                 [this] { moveVisitOn(VisitState::inRoom); });

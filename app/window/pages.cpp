@@ -4,6 +4,8 @@
 #include "compare/trendpage.h"
 #include "exam/steppage.h"
 #include "figures/skinfigure.h"
+#include "language/language.h"
+#include "parts/findingwords.h"
 #include "reasoning/territory.h"
 #include "shell/visitsession.h"
 #include "summary/summarypage.h"
@@ -14,16 +16,11 @@
 namespace rhizograph::app {
 namespace {
 
-bool hasItems(const Catalogue& catalogue, const StepId& step) {
-    return std::any_of(catalogue.items().begin(), catalogue.items().end(),
-                       [&](const Item& item) { return item.step == step; });
-}
-
 WorkPage stepPage(VisitSession& session, const std::shared_ptr<const FigureArt>& art,
                   const ExamOptions& options, const Step& step) {
     WorkPage page;
     page.step = step.id.text();
-    page.label = QString::fromStdString(step.label);
+    page.label = medical(step.label);
     page.make = [&session, art, options, id = step.id.text()](QWidget* parent) -> QWidget* {
         auto* made = new StepPage(session, art, id, parent);
         made->setOptions(options);
@@ -39,9 +36,8 @@ WorkPage stepPage(VisitSession& session, const std::shared_ptr<const FigureArt>&
 
 Territory territoryOf(const VisitSession& session, const SiteId& site, Side side) {
     const Knowledge& knowledge = session.knowledge();
-    Territory out{QString::fromStdString(knowledge.siteLabel(site)), {}};
-    if (side == Side::right || side == Side::left)
-        out.name += QStringLiteral(", ") + QString::fromStdString(std::string{name(side)});
+    Territory out{medical(knowledge.siteLabel(site)), {}};
+    if (side == Side::right || side == Side::left) out.name = withSide(out.name, side);
     for (const Side each : {Side::right, Side::left})
         if (side == each || side == Side::both)
             for (const std::string& region : rhizograph::territory(knowledge, site))
@@ -60,10 +56,11 @@ std::vector<Territory> territories(const VisitSession& session) {
 
 std::vector<WorkPage> workPages(VisitSession& session, Store& store,
                                 const std::shared_ptr<const FigureArt>& art, const ExamOptions& options,
-                                const std::function<void()>& sign) {
+                                const std::vector<StepId>& steps, const std::function<void()>& sign) {
     std::vector<WorkPage> pages;
-    for (const Step& step : session.catalogue().steps())
-        if (hasItems(session.catalogue(), step.id)) pages.push_back(stepPage(session, art, options, step));
+    for (const StepId& id : steps)
+        for (const Step& step : session.catalogue().steps())
+            if (step.id == id) pages.push_back(stepPage(session, art, options, step));
     WorkPage compare;
     compare.label = QCoreApplication::translate("rhizograph::window", "Compare");
     compare.glyph = Glyph::sides;

@@ -16,10 +16,11 @@ struct Territory;
 /// The same for every site of the impression that has skin of its own, most probable first.
 [[nodiscard]] std::vector<Territory> territories(const VisitSession& session);
 
-/// The pages of an open visit: one for each step that has items, then comparison, trend and summary. `sign`
-/// is called when the visit is to be signed. Session and store outlive the pages.
+/// The pages of an open visit: one for each of the steps in this order, then comparison, trend and summary.
+/// `sign` is called when the visit is to be signed. Session and store outlive the pages.
 [[nodiscard]] std::vector<WorkPage> workPages(VisitSession& session, Store& store,
                                               const std::shared_ptr<const FigureArt>& art,
-                                              const ExamOptions& options, const std::function<void()>& sign);
+                                              const ExamOptions& options, const std::vector<StepId>& steps,
+                                              const std::function<void()>& sign);
 
 } // namespace rhizograph::app

@@ -99,17 +99,22 @@ PatientStrip::PatientStrip(VisitSession& session, QWidget* parent) : Strip(paren
     connect(undo_, &PlainButton::clicked, &session_.undoStack(), &QUndoStack::undo);
     connect(redo_, &PlainButton::clicked, &session_.undoStack(), &QUndoStack::redo);
     connect(&session_.undoStack(), &QUndoStack::indexChanged, this, &PatientStrip::refresh);
-    setNarrow(false);
+    nameParts();
     refresh();
 }
 
 void PatientStrip::setNarrow(bool narrow) {
+    if (narrow_ == narrow) return;
     narrow_ = narrow;
+    nameParts();
+}
+
+void PatientStrip::nameParts() {
     const Visit& visit = session_.start().visit;
-    visit_->setText(narrow ? tr("Visit %1").arg(visit.number)
-                           : tr("Visit %1, %2").arg(visit.number).arg(dayText(visit.date)));
-    record_->setVisible(!narrow && !record_->text().isEmpty());
-    setUserShown(!narrow);
+    visit_->setText(narrow_ ? tr("Visit %1").arg(visit.number)
+                            : tr("Visit %1, %2").arg(visit.number).arg(dayText(visit.date)));
+    record_->setVisible(!narrow_ && !record_->text().isEmpty());
+    setUserShown(!narrow_);
 }
 
 void PatientStrip::setHandOver(const QString& text) {

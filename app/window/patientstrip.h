@@ -49,6 +49,7 @@ signals:
     void savedPressed();
 
 private:
+    void nameParts();
     void refresh();
 
     VisitSession& session_;

@@ -48,9 +48,10 @@ QRect Rail::rectOf(int index) const {
         const int left = width() * index / count;
         return {left, 0, width() * (index + 1) / count - left, height()};
     }
-    const int step = std::min(grown(this, 76), (height() - pageGap) / count);
+    constexpr int above = 6;
+    const int step = std::min(grown(this, 76), (height() - pageGap - above) / count);
     const bool page = !places_[static_cast<std::size_t>(index)].step();
-    return {0, 6 + index * step + (page ? pageGap : 0), width() - 1, step};
+    return {0, above + index * step + (page ? pageGap : 0), width() - 1, step};
 }
 
 Cell Rail::cell(int index) const {

@@ -1,5 +1,6 @@
 #include "window/redsignbar.h"
 
+#include "language/language.h"
 #include "parts/button.h"
 #include "parts/textsize.h"
 #include "shell/visitsession.h"
@@ -85,9 +86,9 @@ void RedSignBar::refresh() {
     for (std::size_t i = 0; i < open_.size(); ++i)
         if (open_[i].id == shown && open_[i].urgency == open_.front().urgency) index_ = static_cast<int>(i);
     if (needed()) {
-        const QString sentence = QString::fromStdString(current().sentence);
+        const QString sentence = medical(current().sentence);
         setAccessibleName(tr("Red sign, %1: %2").arg(wordOf(current().urgency), sentence));
-        setToolTip(sentence + '\n' + QString::fromStdString(current().action));
+        setToolTip(sentence + '\n' + medical(current().action));
     }
     arrange();
     update();
@@ -161,7 +162,7 @@ void RedSignBar::paintEvent(QPaintEvent*) {
     painter.setFont(sized(this, 15));
     const QString count = countText();
     const int countWidth = count.isEmpty() ? 0 : painter.fontMetrics().horizontalAdvance(count) + 8;
-    write(QString::fromStdString(current().sentence), QFont::Normal, std::max(0, end - countWidth - x));
+    write(medical(current().sentence), QFont::Normal, std::max(0, end - countWidth - x));
     painter.setFont(sized(this, 15));
     painter.drawText(QRect(end - countWidth, 0, countWidth, height()), Qt::AlignVCenter | Qt::AlignRight,
                      count);

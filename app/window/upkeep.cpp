@@ -48,7 +48,7 @@ QString sizeText(std::uintmax_t bytes) {
 
 void MainWindow::connectUpkeep() {
     daily_.setSingleShot(true);
-    connect(&daily_, &QTimer::timeout, this, &MainWindow::backUpToday);
+    connect(&daily_, &QTimer::timeout, this, &MainWindow::backUpToday, Qt::UniqueConnection);
     RecordCard& card = settings_->recordCard();
     connect(&card, &RecordCard::backUpWanted, this, &MainWindow::backUpNow);
     connect(&card, &RecordCard::folderWanted, this, &MainWindow::chooseBackupFolder);
@@ -56,7 +56,6 @@ void MainWindow::connectUpkeep() {
     connect(&card, &RecordCard::auditWanted, this, &MainWindow::showAudit);
     connect(&card, &RecordCard::restoreWanted, this, &MainWindow::showRestore);
     connect(audit_, &AuditPage::back, this, &MainWindow::showSettings);
-    connect(problem_, &ProblemPage::restoreWanted, this, &MainWindow::showRestore);
     connect(restore_, &RestorePage::restoreWanted, this, &MainWindow::restoreClinic);
     connect(restore_, &RestorePage::canceled, this, &MainWindow::openDatabase);
 }
@@ -193,6 +192,7 @@ void MainWindow::showRestore() {
     if (upkeep_.busy())
         return tell(tr("A backup is being made or the record verified. Wait until it is done."));
     if (!closeVisit()) return;
+    needHouse();
     idle_.stop();
     daily_.stop();
     store_.reset();

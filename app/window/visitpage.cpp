@@ -24,6 +24,8 @@ constexpr int uprightBelow = 1000;
 /// The work area grows no wider, so that right and left stay in one glance; spare width goes to the
 /// impression.
 constexpr int widestWork = 1180;
+/// Below this width, at 100 % text, the strip has no room for record number and user.
+constexpr int stripWords = 1100;
 
 } // namespace
 
@@ -234,12 +236,12 @@ void VisitPage::arrange() {
     const bool upright = width() < uprightBelow;
     if (upright != upright_) {
         upright_ = upright;
-        strip_->setNarrow(upright);
         redSigns_->setNarrow(upright);
         rail_->setAtBottom(upright);
         impression_->setPortrait(upright);
         impression_->setFolded(upright);
     }
+    strip_->setNarrow(upright_ || width() < grown(this, stripWords));
     const int top = placeTop();
     if (upright_)
         placeUpright(top);

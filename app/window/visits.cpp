@@ -7,10 +7,12 @@
 #include "patients/patientpage.h"
 #include "patients/patientspage.h"
 #include "patients/words.h"
+#include "settings/layoutcard.h"
 #include "summary/summarypage.h"
 #include "window/mainwindow.h"
 #include "window/pages.h"
 #include "window/patientstrip.h"
+#include "window/tour.h"
 #include "window/visitpage.h"
 #include "window/visitwatch.h"
 
@@ -78,7 +80,8 @@ void MainWindow::beginVisit(const PatientId& patient) {
 
 void MainWindow::openVisitById(const VisitId& id, int page) {
     if (!closeVisit()) return;
-    auto opened = openVisit(*store_, materials_.knowledge, id);
+    if (!materials_.get()) return complain(materials_.get().problems());
+    auto opened = openVisit(*store_, materials().knowledge, id);
     if (!opened) return complain(opened.problems());
     showVisit(std::move(opened).value(), page);
 }
@@ -89,7 +92,7 @@ void MainWindow::readVisit(const VisitId& id) {
     const int page = visitPage_->pageIndex();
     if (id == from) return openVisitById(from, page);
     if (!closeVisit()) return;
-    auto opened = openVisit(*store_, materials_.knowledge, id, true);
+    auto opened = openVisit(*store_, materials().knowledge, id, true);
     if (!opened) return complain(opened.problems());
     showVisit(std::move(opened).value(), 0);
     cameFrom_ = from;
@@ -103,14 +106,20 @@ void MainWindow::readVisit(const VisitId& id) {
 void MainWindow::showVisit(OpenVisit visit, int page) {
     visit_ = std::move(visit);
     cameFrom_.reset();
+    showVisitPage(page);
+}
+
+void MainWindow::showVisitPage(int page) {
     VisitSession& session = *visit_.session;
+    session.setPlaces(clinic_.places);
     const auto sign = [this] {
         // Not from inside the page: signing makes it anew.
         QMetaObject::invokeMethod(this, &MainWindow::signVisit, Qt::QueuedConnection);
     };
     visitPage_ = std::make_unique<VisitPage>(
         session, visit_.record.get(), VisitPage::Rights{allows(user_->role, Permission::acknowledgeSigns)},
-        workPages(session, *store_, materials_.art, examOptions(clinic_, materials_.howTos), sign));
+        workPages(session, *store_, materials().art, examOptions(clinic_, materials().howTos),
+                  orderedSteps(session.catalogue(), clinic_.stepOrder), sign));
     visitPage_->impression().setFolded(preferences_.impressionFolded);
     PatientStrip& strip = visitPage_->strip();
     connect(&strip, &PatientStrip::backWanted, this, &MainWindow::showPatients);
@@ -151,12 +160,27 @@ void MainWindow::showVisit(OpenVisit visit, int page) {
     setWindowTitle(tr("Rhizograph: %1").arg(QString::fromStdString(session.start().patient.identity.name)));
     if (page >= 0) visitPage_->showPage(page);
     offerHandOver();
+    if (setup_.tour && !preferences_.tourSeen)
+        QMetaObject::invokeMethod(this, &MainWindow::showTour, Qt::QueuedConnection);
+}
+
+void MainWindow::showTour() {
+    if (visitPage_ == nullptr || visitPage_->findChild<Tour*>() != nullptr) return;
+    auto* tour = new Tour(visitStops(*visitPage_), visitPage_.get());
+    connect(tour, &Tour::ended, this, [this] {
+        preferences_.tourSeen = true;
+        savePreferences(setup_.preferencesFile, preferences_);
+        if (visitPage_ != nullptr) visitPage_->setFocus();
+    });
 }
 
 void MainWindow::followVisit() {
     if (visitPage_ == nullptr) return;
-    for (StepPage* page : visitPage_->findChildren<StepPage*>())
-        page->setOptions(examOptions(clinic_, materials_.howTos));
+    // Steps may have changed places and items come or gone: the pages are made anew.
+    const int page = visitPage_->pageIndex();
+    visitPage_.reset();
+    showVisitPage(page);
+    stack_->setCurrentWidget(house_);
 }
 
 bool MainWindow::settleRecord() {
@@ -237,7 +261,7 @@ void MainWindow::signVisit() {
     if (visit_.session == nullptr || !settleRecord()) return;
     const VisitId id = visit_.session->start().visit.id;
     const int page = visitPage_->pageIndex();
-    if (succeeded(store_->sign(id, materials_.knowledge.version()))) openVisitById(id, page);
+    if (succeeded(store_->sign(id, materials().knowledge.version()))) openVisitById(id, page);
 }
 
 } // namespace rhizograph::app

@@ -6,6 +6,8 @@
 #include "compare/trendpage.h"
 #include "exam/findingrow.h"
 #include "exam/historysheet.h"
+#include "exam/howtosheet.h"
+#include "exam/keypad.h"
 #include "exam/steppage.h"
 #include "impression/impressionpanel.h"
 #include "patients/erasedialog.h"
@@ -20,14 +22,17 @@
 #include "settings/settingspage.h"
 #include "window/finder.h"
 #include "window/problempage.h"
+#include "window/tour.h"
 #include "window/visitpage.h"
 
 #include <cstdio>
 #include <QDir>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QPainter>
 #include <QScrollArea>
 #include <QStackedWidget>
+#include <QTest>
 
 namespace rhizograph::app::testing {
 namespace {
@@ -37,6 +42,8 @@ struct Look {
     QSize size;
     ThemeName theme;
     int percent;
+    Language language = Language::english;
+    QStringList only = {}; ///< the screens wanted; all where empty
 };
 
 /// Shows one screen after another and keeps a picture of each.
@@ -45,7 +52,7 @@ public:
     Photographer(QString folder, Look look) : folder_(std::move(folder)), look_(std::move(look)) {}
 
     void run() {
-        apply({look_.theme, look_.percent, false, {}});
+        apply(preferences());
         AppClinic clinic;
         {
             auto window = shown(clinic);
@@ -72,9 +79,12 @@ public:
     }
 
 private:
+    [[nodiscard]] Preferences preferences() const {
+        return {look_.theme, look_.percent, false, look_.language};
+    }
+
     [[nodiscard]] std::unique_ptr<MainWindow> shown(const AppClinic& clinic) const {
-        const Preferences preferences{look_.theme, look_.percent, false, {}};
-        savePreferences(QString::fromStdString(clinic.path("preferences.ini").string()), preferences);
+        savePreferences(QString::fromStdString(clinic.path("preferences.ini").string()), preferences());
         auto window = clinic.window();
         window->resize(look_.size);
         window->openDatabase();
@@ -83,10 +93,19 @@ private:
     }
 
     void shoot(QWidget& window, const QString& name) const {
+        if (!look_.only.isEmpty() && !look_.only.contains(name)) return;
         for (int i = 0; i < 6; ++i)
             QApplication::processEvents(QEventLoop::AllEvents, 20);
+        QPixmap picture = window.grab();
+        if (QWidget* popup = QApplication::activePopupWidget()) {
+            QPainter painter(&picture);
+            painter.drawPixmap(popup->mapToGlobal(QPoint()) - window.mapToGlobal(QPoint()), popup->grab());
+        }
+        // Flat colors: a palette keeps them, at a third of the size.
+        const QImage image =
+            picture.toImage().convertToFormat(QImage::Format_Indexed8, Qt::ThresholdDither | Qt::AvoidDither);
         const QString file = QStringLiteral("%1/%2-%3.png").arg(folder_, name, look_.name);
-        if (!window.grab().save(file)) throw std::runtime_error("cannot write " + file.toStdString());
+        if (!image.save(file, "PNG", 0)) throw std::runtime_error("cannot write " + file.toStdString());
         std::printf("%s\n", qPrintable(file));
     }
 
@@ -205,14 +224,57 @@ private:
         page.finder().field().setText("toe");
         shoot(window, "37-finder");
         page.finder().hide();
+        popups(window, page);
         page.notice("Not recorded: this visit was signed on another machine.");
         shoot(window, "38-notice");
         window.showPatients();
     }
 
+    /// The number pad with its dial, a reminder of how a test is done, and the tour.
+    void popups(MainWindow& window, VisitPage& page) const {
+        for (const Item& item : page.session().catalogue().items()) {
+            if (item.id.text() != "tension.slr_supine_angle") continue;
+            page.goTo({item.id, Side::left});
+            auto& step = static_cast<StepPage&>(page.page(page.pageIndex()));
+            FindingRow* row = step.row(item.id);
+            for (int cell = 0; row != nullptr && cell < row->cellCount(); ++cell)
+                if (row->rowLayout().cells[static_cast<std::size_t>(cell)].side == Side::left)
+                    row->pressCell(cell);
+            if (auto* keypad = qobject_cast<Keypad*>(QApplication::activePopupWidget())) keypad->type("40");
+            shoot(window, "46-dial");
+            if (QWidget* popup = QApplication::activePopupWidget()) popup->close();
+            if (const HowTo* howTo = materials().howTos->find(item.id); howTo != nullptr && row != nullptr)
+                HowToSheet::open(item, *howTo, row);
+            shoot(window, "47-how-to");
+            if (QWidget* popup = QApplication::activePopupWidget()) popup->close();
+        }
+        page.showPage(3);
+        Tour tour(visitStops(page), &page);
+        QTest::keyClick(&tour, Qt::Key_Right);
+        QTest::keyClick(&tour, Qt::Key_Right);
+        shoot(window, "48-tour");
+    }
+
     QString folder_;
     Look look_;
 };
+
+/// What the user guide shows.
+std::vector<Look> guideLooks() {
+    return {{"light",
+             {1280, 800},
+             ThemeName::light,
+             100,
+             Language::english,
+             {"02-sign-in", "03-patients", "04-search", "06-new-patient", "07-settings", "48-tour",
+              "10-intake-0", "11-intake-1", "25-seated-0", "26-seated-1", "30-lying-0", "35-page", "40-page",
+              "45-page", "46-dial", "47-how-to", "37-finder"}},
+            {"dark", {1280, 800}, ThemeName::dark, 100, Language::english, {"25-seated-0", "26-seated-1"}},
+            {"contrast", {1280, 800}, ThemeName::highContrast, 100, Language::english, {"25-seated-0"}},
+            {"upright", {800, 1280}, ThemeName::light, 100, Language::english, {"25-seated-0"}},
+            {"german", {1280, 800}, ThemeName::light, 100, Language::german, {"25-seated-0"}},
+            {"spanish", {1280, 800}, ThemeName::light, 100, Language::spanish, {"25-seated-0"}}};
+}
 
 void takeAll(const QString& folder, const QStringList& only) {
     const std::vector<std::pair<QString, QSize>> sizes{
@@ -225,8 +287,13 @@ void takeAll(const QString& folder, const QStringList& only) {
             looks.push_back({sizeName + "-" + themeName, size, theme, 100});
     looks.push_back({"1280x800-text150", {1280, 800}, ThemeName::light, 150});
     looks.push_back({"800x1280-text200", {800, 1280}, ThemeName::light, 200});
+    looks.push_back({"1280x800-german", {1280, 800}, ThemeName::light, 100, Language::german});
+    looks.push_back({"800x1280-spanish", {800, 1280}, ThemeName::light, 100, Language::spanish});
     for (const Look& look : looks)
         if (only.isEmpty() || only.contains(look.name)) Photographer(folder, look).run();
+    if (only.contains(QStringLiteral("guide")))
+        for (const Look& look : guideLooks())
+            Photographer(folder, look).run();
 }
 
 } // namespace

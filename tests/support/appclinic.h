@@ -81,7 +81,7 @@ public:
     }
     [[nodiscard]] std::unique_ptr<MainWindow> window() const {
         MainWindow::Setup setup{file(), QString::fromStdString(path("preferences.ini").string()), options};
-        return std::make_unique<MainWindow>(materials(), std::move(setup));
+        return std::make_unique<MainWindow>(promised(materials()), std::move(setup));
     }
 
     ClinicOptions options;

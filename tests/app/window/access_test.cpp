@@ -74,10 +74,21 @@ private:
             QAccessible::queryAccessibleInterface(const_cast<QWidget*>(&widget));
         const QString name = interface != nullptr ? interface->text(QAccessible::Name) : QString{};
         if (name.trimmed().isEmpty()) faults.insert(where + ": " + describe(widget, name) + " has no name");
+        reachable(widget, name, where);
         if (widget.width() < least || widget.height() < least)
             faults.insert(where + ": " + describe(widget, name) + " is " + sizeText(widget.size()));
     }
+    /// By Tab alone, without a mouse.
+    void reachable(const QWidget& widget, const QString& name, const std::string& where) {
+        if (!(widget.focusPolicy() & Qt::TabFocus))
+            faults.insert(where + ": " + describe(widget, name) + " is out of the keyboard's reach");
+    }
     void lookAtCells(const QWidget& widget, const CellHost& host, const std::string& where) {
+        bool pressableParts = false;
+        for (int index = 0; index < host.cellCount(); ++index)
+            pressableParts = pressableParts ||
+                             (host.cell(index).enabled && host.cell(index).role != QAccessible::StaticText);
+        if (pressableParts) reachable(widget, host.hostName(), where);
         if (host.hostName().isEmpty()) faults.insert(where + ": " + describe(widget, {}) + " has no name");
         for (int index = 0; index < host.cellCount(); ++index) {
             const Cell cell = host.cell(index);

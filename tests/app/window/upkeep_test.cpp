@@ -24,7 +24,7 @@ protected:
         MainWindow::Setup setup{clinic.file(),
                                 QString::fromStdString(clinic.path("preferences.ini").string()),
                                 clinic.options, std::chrono::milliseconds{0}};
-        auto out = std::make_unique<MainWindow>(materials(), std::move(setup));
+        auto out = std::make_unique<MainWindow>(promised(materials()), std::move(setup));
         out->openDatabase();
         out->show();
         signIn(*out);

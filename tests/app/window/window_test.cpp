@@ -129,7 +129,7 @@ class OpeningTest : public ::testing::Test {
 protected:
     std::string problemOn(const std::filesystem::path& file) {
         MainWindow::Setup setup{file, {}, clinic.options};
-        MainWindow window(materials(), setup);
+        MainWindow window(promised(materials()), setup);
         window.openDatabase();
         EXPECT_EQ(window.screen(), &window.problemPage());
         return window.problemPage().text().toStdString();

@@ -1,0 +1,2405 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>QObject</name>
+    <message>
+        <source>%1 regions</source>
+        <translation>%1 Bereiche</translation>
+    </message>
+</context>
+<context>
+    <name>Summary</name>
+    <message>
+        <source>Words changed by %1.</source>
+        <translation>Wortlaut geändert von %1.</translation>
+    </message>
+</context>
+<context>
+    <name>SummaryPage</name>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>No plan written.</source>
+        <translation>Kein Plan geschrieben.</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation>Unterschrift</translation>
+    </message>
+    <message>
+        <source>Signed by %1, %2</source>
+        <translation>Unterschrieben von %1, %2</translation>
+    </message>
+    <message>
+        <source>Draft, not signed.</source>
+        <translation>Entwurf, nicht unterschrieben.</translation>
+    </message>
+    <message>
+        <source>Addendum</source>
+        <translation>Nachtrag</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app</name>
+    <message>
+        <source>worse</source>
+        <translation>schlechter</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>better</source>
+        <translation>besser</translation>
+    </message>
+    <message>
+        <source>resolved</source>
+        <translation>behoben</translation>
+    </message>
+    <message>
+        <source>same</source>
+        <translation>gleich</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>verändert</translation>
+    </message>
+    <message>
+        <source>not comparable</source>
+        <translation>nicht vergleichbar</translation>
+    </message>
+    <message>
+        <source>alike</source>
+        <translation>gleich</translation>
+    </message>
+    <message>
+        <source>differs</source>
+        <translation>verschieden</translation>
+    </message>
+    <message>
+        <source>differs, %1</source>
+        <translation>verschieden, %1</translation>
+    </message>
+    <message>
+        <source>not examined</source>
+        <translation>nicht untersucht</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>about %1 cm²</source>
+        <translation>etwa %1 cm²</translation>
+    </message>
+    <message>
+        <source>%1 worse</source>
+        <translation>%1 schlechter</translation>
+    </message>
+    <message>
+        <source>%1 new</source>
+        <translation>%1 neu</translation>
+    </message>
+    <message>
+        <source>%1 better</source>
+        <translation>%1 besser</translation>
+    </message>
+    <message>
+        <source>%1 resolved</source>
+        <translation>%1 behoben</translation>
+    </message>
+    <message>
+        <source>%1 changed</source>
+        <translation>%1 verändert</translation>
+    </message>
+    <message>
+        <source>No change beyond measurement error</source>
+        <translation>Keine Veränderung über den Messfehler hinaus</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Veränderung</translation>
+    </message>
+    <message>
+        <source>What counts</source>
+        <translation>Was zählt</translation>
+    </message>
+    <message>
+        <source>Less feeling, %1</source>
+        <translation>Weniger Gefühl, %1</translation>
+    </message>
+    <message>
+        <source>%1 the same</source>
+        <translation>%1 gleich</translation>
+    </message>
+    <message>
+        <source>%1 not comparable</source>
+        <translation>%1 nicht vergleichbar</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>No difference beyond measurement error</source>
+        <translation>Kein Unterschied über den Messfehler hinaus</translation>
+    </message>
+    <message>
+        <source>1 difference between the sides</source>
+        <translation>1 Unterschied zwischen den Seiten</translation>
+    </message>
+    <message>
+        <source>%1 differences between the sides</source>
+        <translation>%1 Unterschiede zwischen den Seiten</translation>
+    </message>
+    <message>
+        <source>%1 alike</source>
+        <translation>%1 gleich</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>normal</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>reduced</source>
+        <translation>vermindert</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>ausgeprägt</translation>
+    </message>
+    <message>
+        <source>heightened</source>
+        <translation>gesteigert</translation>
+    </message>
+    <message>
+        <source>Not testable, %1</source>
+        <translation>Nicht prüfbar, %1</translation>
+    </message>
+    <message>
+        <source>nothing to go on yet</source>
+        <translation>noch kein Anhalt</translation>
+    </message>
+    <message>
+        <source>fits one site well</source>
+        <translation>passt gut zu einem Ort</translation>
+    </message>
+    <message>
+        <source>fits one site in part</source>
+        <translation>passt teilweise zu einem Ort</translation>
+    </message>
+    <message>
+        <source>fits no one site</source>
+        <translation>passt zu keinem Ort</translation>
+    </message>
+    <message>
+        <source>strong</source>
+        <translation>stark</translation>
+    </message>
+    <message>
+        <source>moderate</source>
+        <translation>mäßig</translation>
+    </message>
+    <message>
+        <source>weak</source>
+        <translation>schwach</translation>
+    </message>
+    <message>
+        <source>little</source>
+        <translation>gering</translation>
+    </message>
+    <message>
+        <source>Emergency</source>
+        <translation>Notfall</translation>
+    </message>
+    <message>
+        <source>Urgent</source>
+        <translation>Dringend</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>Decision support for a licensed clinician, not a diagnosis.</source>
+        <translation>Entscheidungshilfe für approbierte Fachpersonen, keine Diagnose.</translation>
+    </message>
+    <message>
+        <source> of 10</source>
+        <translation> von 10</translation>
+    </message>
+    <message>
+        <source> of 24</source>
+        <translation> von 24</translation>
+    </message>
+    <message>
+        <source>both sides</source>
+        <translation>beide Seiten</translation>
+    </message>
+    <message>
+        <source>not testable, %1</source>
+        <translation>nicht prüfbar, %1</translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>unter 1 %</translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation>über 99 %</translation>
+    </message>
+    <message>
+        <source>woman</source>
+        <translation>Frau</translation>
+    </message>
+    <message>
+        <source>man</source>
+        <translation>Mann</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>anderes</translation>
+    </message>
+    <message>
+        <source>%1 y</source>
+        <translation>%1 J.</translation>
+    </message>
+    <message>
+        <source>Not begun</source>
+        <translation>Nicht begonnen</translation>
+    </message>
+    <message>
+        <source>Intake, %1 recorded</source>
+        <translation>Aufnahme, %1 erfasst</translation>
+    </message>
+    <message>
+        <source>In the room</source>
+        <translation>Im Raum</translation>
+    </message>
+    <message>
+        <source>To review</source>
+        <translation>Zur Durchsicht</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation>Unterschrieben</translation>
+    </message>
+    <message>
+        <source>opened by %1</source>
+        <translation>geöffnet von %1</translation>
+    </message>
+    <message>
+        <source>with %1</source>
+        <translation>bei %1</translation>
+    </message>
+    <message>
+        <source>last change %1</source>
+        <translation>letzte Änderung %1</translation>
+    </message>
+    <message>
+        <source>drafted %1</source>
+        <translation>entworfen %1</translation>
+    </message>
+    <message>
+        <source>signed %1</source>
+        <translation>unterschrieben %1</translation>
+    </message>
+    <message>
+        <source>1 red sign</source>
+        <translation>1 Warnzeichen</translation>
+    </message>
+    <message>
+        <source>%1 red signs</source>
+        <translation>%1 Warnzeichen</translation>
+    </message>
+    <message>
+        <source>1 visit</source>
+        <translation>1 Besuch</translation>
+    </message>
+    <message>
+        <source>%1 visits</source>
+        <translation>%1 Besuche</translation>
+    </message>
+    <message>
+        <source>Red sign not acknowledged: %1</source>
+        <translation>Warnzeichen nicht bestätigt: %1</translation>
+    </message>
+    <message>
+        <source>Warning questions not asked: %1. The page says so.</source>
+        <translation>Warnfragen nicht gestellt: %1. Das Blatt vermerkt es.</translation>
+    </message>
+    <message>
+        <source>%1: the findings changed after these words were written.</source>
+        <translation>%1: Die Befunde änderten sich nach dem Schreiben dieser Worte.</translation>
+    </message>
+    <message>
+        <source>No plan is written.</source>
+        <translation>Es ist kein Plan geschrieben.</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::AngleDial</name>
+    <message>
+        <source>Angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>Turn the hand, or type the degrees</source>
+        <translation>Zeiger drehen oder Grad eintippen</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::BackupCard</name>
+    <message>
+        <source>The record is whole: %1 visits, %2 events.</source>
+        <translation>Die Akte ist unversehrt: %1 Besuche, %2 Ereignisse.</translation>
+    </message>
+    <message>
+        <source>The record is damaged in %1 places. Keep older backups and ask for help.</source>
+        <translation>Die Akte ist an %1 Stellen beschädigt. Ältere Sicherungen behalten und Hilfe holen.</translation>
+    </message>
+    <message>
+        <source>Record and backup</source>
+        <translation>Akte und Sicherung</translation>
+    </message>
+    <message>
+        <source>A backup is one encrypted file of the whole record, made while everyone goes on working. It opens only with a passphrase of the day it was made.</source>
+        <translation>Eine Sicherung ist eine verschlüsselte Datei der ganzen Akte, erstellt, während alle weiterarbeiten. Sie öffnet sich nur mit einer Passphrase vom Tag ihrer Erstellung.</translation>
+    </message>
+    <message>
+        <source>Back up now …</source>
+        <translation>Jetzt sichern …</translation>
+    </message>
+    <message>
+        <source>Check the record</source>
+        <translation>Akte prüfen</translation>
+    </message>
+    <message>
+        <source>Work in progress</source>
+        <translation>Arbeit läuft</translation>
+    </message>
+    <message>
+        <source>The record is in %1</source>
+        <translation>Die Akte liegt in %1</translation>
+    </message>
+    <message>
+        <source>Back up the record</source>
+        <translation>Akte sichern</translation>
+    </message>
+    <message>
+        <source>Backups (*%1)</source>
+        <translation>Sicherungen (*%1)</translation>
+    </message>
+    <message>
+        <source>Backing up …</source>
+        <translation>Wird gesichert …</translation>
+    </message>
+    <message>
+        <source>Backed up to %1.</source>
+        <translation>Gesichert nach %1.</translation>
+    </message>
+    <message>
+        <source>Checking every page of the record …</source>
+        <translation>Jede Seite der Akte wird geprüft …</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::ChangeTable</name>
+    <message>
+        <source>Shows or hides them</source>
+        <translation>Zeigt oder verbirgt sie</translation>
+    </message>
+    <message>
+        <source>Goes to the finding</source>
+        <translation>Führt zum Befund</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::ComparePage</name>
+    <message>
+        <source>Visit %1, %2</source>
+        <translation>Besuch %1, %2</translation>
+    </message>
+    <message>
+        <source>A difference smaller than the error of measurement is called the same. Hold the pointer over a row for the source of its threshold.</source>
+        <translation>Ein Unterschied unter dem Messfehler heißt gleich. Zeiger über eine Zeile halten: Quelle ihrer Schwelle.</translation>
+    </message>
+    <message>
+        <source>What is compared</source>
+        <translation>Was verglichen wird</translation>
+    </message>
+    <message>
+        <source>Right against left</source>
+        <translation>Rechts gegen links</translation>
+    </message>
+    <message>
+        <source>Against an earlier visit</source>
+        <translation>Gegen einen früheren Besuch</translation>
+    </message>
+    <message>
+        <source>Layer of the figures</source>
+        <translation>Ebene der Figuren</translation>
+    </message>
+    <message>
+        <source>Compare with: %1</source>
+        <translation>Vergleichen mit: %1</translation>
+    </message>
+    <message>
+        <source>Visit %1</source>
+        <translation>Besuch %1</translation>
+    </message>
+    <message>
+        <source>There is no earlier visit to compare with</source>
+        <translation>Es gibt keinen früheren Besuch zum Vergleich</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::FigureCanvas</name>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>A press moves on to the next state</source>
+        <translation>Ein Druck schaltet zum nächsten Zustand</translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation>von vorn</translation>
+    </message>
+    <message>
+        <source>from behind</source>
+        <translation>von hinten</translation>
+    </message>
+    <message>
+        <source>Feet, larger</source>
+        <translation>Füße, größer</translation>
+    </message>
+    <message>
+        <source>Soles</source>
+        <translation>Fußsohlen</translation>
+    </message>
+    <message>
+        <source>Saddle</source>
+        <translation>Reithose</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::FigurePair</name>
+    <message>
+        <source>Skin figures: %1</source>
+        <translation>Hautfiguren: %1</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>from behind</source>
+        <translation>von hinten</translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation>von vorn</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::Finder</name>
+    <message>
+        <source>Find an item by name</source>
+        <translation>Prüfung nach Namen suchen</translation>
+    </message>
+    <message>
+        <source>Items found</source>
+        <translation>Gefundene Prüfungen</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::FindingRow</name>
+    <message>
+        <source>%1, filled in bulk</source>
+        <translation>%1, gesammelt ausgefüllt</translation>
+    </message>
+    <message>
+        <source>not examined</source>
+        <translation>nicht untersucht</translation>
+    </message>
+    <message>
+        <source>%1, more</source>
+        <translation>%1, mehr</translation>
+    </message>
+    <message>
+        <source>value of the last visit</source>
+        <translation>Wert des letzten Besuchs</translation>
+    </message>
+    <message>
+        <source>was %1</source>
+        <translation>war %1</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>%1: cleared</source>
+        <translation>%1: gelöscht</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::GroupCard</name>
+    <message>
+        <source>Fewer</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>More (%1)</source>
+        <translation>Mehr (%1)</translation>
+    </message>
+    <message>
+        <source>All %1</source>
+        <translation>Alles %1</translation>
+    </message>
+    <message>
+        <source>Rest normal</source>
+        <translation>Rest normal</translation>
+    </message>
+    <message>
+        <source>%1 of %2 recorded</source>
+        <translation>%1 von %2 erfasst</translation>
+    </message>
+    <message>
+        <source>, %1 in bulk</source>
+        <translation>, %1 gesammelt</translation>
+    </message>
+    <message>
+        <source>when needed</source>
+        <translation>bei Bedarf</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::HoldButton</name>
+    <message>
+        <source>Enter again</source>
+        <translation>Nochmals Eingabe</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::HowToSheet</name>
+    <message>
+        <source>What counts: %1</source>
+        <translation>Was zählt: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::ImpressionBar</name>
+    <message>
+        <source>No site yet</source>
+        <translation>Noch kein Ort</translation>
+    </message>
+    <message>
+        <source>Impression: %1</source>
+        <translation>Eindruck: %1</translation>
+    </message>
+    <message>
+        <source>; red signs: %1, of these not acknowledged: %2</source>
+        <translation>; Warnzeichen: %1, davon nicht bestätigt: %2</translation>
+    </message>
+    <message>
+        <source>Open the impression</source>
+        <translation>Eindruck öffnen</translation>
+    </message>
+    <message>
+        <source>Next test: %1</source>
+        <translation>Nächste Prüfung: %1</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::ImpressionFold</name>
+    <message>
+        <source>Opens the impression</source>
+        <translation>Öffnet den Eindruck</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::ImpressionHead</name>
+    <message>
+        <source>Impression, %1</source>
+        <translation>Eindruck, %1</translation>
+    </message>
+    <message>
+        <source>Fold the impression</source>
+        <translation>Eindruck einklappen</translation>
+    </message>
+    <message>
+        <source>Impression</source>
+        <translation>Eindruck</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::ImpressionList</name>
+    <message>
+        <source>Impression</source>
+        <translation>Eindruck</translation>
+    </message>
+    <message>
+        <source>Goes to the finding</source>
+        <translation>Führt zum Befund</translation>
+    </message>
+    <message>
+        <source>Shows its reasons and its skin</source>
+        <translation>Zeigt seine Gründe und seine Haut</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::Keypad</name>
+    <message>
+        <source>Erase the last digit</source>
+        <translation>Letzte Ziffer löschen</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Erfassen</translation>
+    </message>
+    <message>
+        <source>%1: cleared</source>
+        <translation>%1: gelöscht</translation>
+    </message>
+    <message>
+        <source>Type a number from %1 to %2.</source>
+        <translation>Eine Zahl von %1 bis %2 eingeben.</translation>
+    </message>
+    <message>
+        <source>That is out of range: from %1 to %2.</source>
+        <translation>Außerhalb des Bereichs: von %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2.</source>
+        <translation>Von %1 bis %2.</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::LayoutCard</name>
+    <message>
+        <source>Order of the steps</source>
+        <translation>Reihenfolge der Schritte</translation>
+    </message>
+    <message>
+        <source>Items that show at once</source>
+        <translation>Sofort gezeigte Prüfungen</translation>
+    </message>
+    <message>
+        <source>The others wait behind More. What was recorded, what a red sign asks for and what the program suggests always comes forward.</source>
+        <translation>Die anderen warten hinter „Mehr“. Was erfasst wurde, was ein Warnzeichen verlangt und was das Programm vorschlägt, kommt immer hervor.</translation>
+    </message>
+    <message>
+        <source>Find an item</source>
+        <translation>Prüfung suchen</translation>
+    </message>
+    <message>
+        <source>%1 earlier</source>
+        <translation>%1 früher</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 später</translation>
+    </message>
+    <message>
+        <source>Shows at once</source>
+        <translation>Sofort gezeigt</translation>
+    </message>
+    <message>
+        <source>Behind More</source>
+        <translation>Hinter „Mehr“</translation>
+    </message>
+    <message>
+        <source>%1 shows at once</source>
+        <translation>%1 sofort gezeigt</translation>
+    </message>
+    <message>
+        <source>No item by this name.</source>
+        <translation>Keine Prüfung dieses Namens.</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::Legend</name>
+    <message>
+        <source>not examined</source>
+        <translation>nicht untersucht</translation>
+    </message>
+    <message>
+        <source>filled in bulk</source>
+        <translation>gesammelt ausgefüllt</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::MainWindow</name>
+    <message>
+        <source>Patients</source>
+        <translation>Patienten</translation>
+    </message>
+    <message>
+        <source>Rhizograph cannot start</source>
+        <translation>Rhizograph kann nicht starten</translation>
+    </message>
+    <message>
+        <source>Its medical knowledge cannot be read:
+%1</source>
+        <translation>Sein medizinisches Wissen ist nicht lesbar:
+%1</translation>
+    </message>
+    <message>
+        <source>Rhizograph</source>
+        <translation>Rhizograph</translation>
+    </message>
+    <message>
+        <source>The clinic cannot be opened</source>
+        <translation>Die Praxis kann nicht geöffnet werden</translation>
+    </message>
+    <message>
+        <source>Open a clinic</source>
+        <translation>Eine Praxis öffnen</translation>
+    </message>
+    <message>
+        <source>Clinics (*.rhizo);;All files (*)</source>
+        <translation>Praxen (*.rhizo);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>The clinic cannot be read</source>
+        <translation>Die Praxis kann nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>Locked. The open visit is kept.</source>
+        <translation>Gesperrt. Der offene Besuch bleibt erhalten.</translation>
+    </message>
+    <message>
+        <source>Locked.</source>
+        <translation>Gesperrt.</translation>
+    </message>
+    <message>
+        <source>Settings …</source>
+        <translation>Einstellungen …</translation>
+    </message>
+    <message>
+        <source>Bring back unsaved changes …</source>
+        <translation>Ungespeicherte Änderungen zurückholen …</translation>
+    </message>
+    <message>
+        <source>Switch user</source>
+        <translation>Benutzer wechseln</translation>
+    </message>
+    <message>
+        <source>Quit</source>
+        <translation>Beenden</translation>
+    </message>
+    <message>
+        <source>Theme</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>High contrast</source>
+        <translation>Hoher Kontrast</translation>
+    </message>
+    <message>
+        <source>Text size</source>
+        <translation>Schriftgröße</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Find an item …</source>
+        <translation>Prüfung suchen …</translation>
+    </message>
+    <message>
+        <source>In the room</source>
+        <translation>Im Raum</translation>
+    </message>
+    <message>
+        <source>To review</source>
+        <translation>Zur Durchsicht</translation>
+    </message>
+    <message>
+        <source>Bring back unsaved changes</source>
+        <translation>Ungespeicherte Änderungen zurückholen</translation>
+    </message>
+    <message>
+        <source>Unsaved changes (*.unsaved);;All files (*)</source>
+        <translation>Ungespeicherte Änderungen (*.unsaved);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Changes brought back: %1.</source>
+        <translation>Zurückgeholte Änderungen: %1.</translation>
+    </message>
+    <message>
+        <source>Rhizograph: %1</source>
+        <translation>Rhizograph: %1</translation>
+    </message>
+    <message>
+        <source>Not everything is saved</source>
+        <translation>Nicht alles ist gespeichert</translation>
+    </message>
+    <message>
+        <source>Changes of this visit that are not on disk yet: %1.</source>
+        <translation>Änderungen dieses Besuchs noch nicht auf der Platte: %1.</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Erneut versuchen</translation>
+    </message>
+    <message>
+        <source>Save a copy and close</source>
+        <translation>Kopie sichern und schließen</translation>
+    </message>
+    <message>
+        <source>Stay here</source>
+        <translation>Hier bleiben</translation>
+    </message>
+    <message>
+        <source>Save a sealed copy of what is not saved</source>
+        <translation>Versiegelte Kopie des Ungespeicherten sichern</translation>
+    </message>
+    <message>
+        <source>Unsaved changes (*.unsaved)</source>
+        <translation>Ungespeicherte Änderungen (*.unsaved)</translation>
+    </message>
+    <message>
+        <source>A sealed copy is in %1. When the record can be written again, choose “Bring back unsaved changes” in the menu.</source>
+        <translation>Eine versiegelte Kopie liegt in %1. Sobald die Akte wieder schreibbar ist, im Menü „Ungespeicherte Änderungen zurückholen“ wählen.</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Show the tour</source>
+        <translation>Rundgang zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::MarkLegend</name>
+    <message>
+        <source>Legend: %1</source>
+        <translation>Legende: %1</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::NoteEditor</name>
+    <message>
+        <source>Note on %1</source>
+        <translation>Notiz zu %1</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>%1: note</source>
+        <translation>%1: Notiz</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::PagePreview</name>
+    <message>
+        <source>The page as it will print</source>
+        <translation>Das Blatt, wie es gedruckt wird</translation>
+    </message>
+    <message>
+        <source>Changes the words</source>
+        <translation>Ändert den Wortlaut</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::PainDrawing</name>
+    <message>
+        <source>Rub out</source>
+        <translation>Ausradieren</translation>
+    </message>
+    <message>
+        <source>Pain drawing</source>
+        <translation>Schmerzzeichnung</translation>
+    </message>
+    <message>
+        <source>draw with a finger or pen</source>
+        <translation>mit Finger oder Stift zeichnen</translation>
+    </message>
+    <message>
+        <source>1 region marked</source>
+        <translation>1 Bereich markiert</translation>
+    </message>
+    <message>
+        <source>%1 regions marked</source>
+        <translation>%1 Bereiche markiert</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::PatientForm</name>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Record number</source>
+        <translation>Aktennummer</translation>
+    </message>
+    <message>
+        <source>Birth date</source>
+        <translation>Geburtsdatum</translation>
+    </message>
+    <message>
+        <source>1974-05-30 or 30.5.1974</source>
+        <translation>1974-05-30 oder 30.5.1974</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Geschlecht</translation>
+    </message>
+    <message>
+        <source>Woman</source>
+        <translation>Frau</translation>
+    </message>
+    <message>
+        <source>Man</source>
+        <translation>Mann</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Anderes</translation>
+    </message>
+    <message>
+        <source>Not stated</source>
+        <translation>Keine Angabe</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Kontakt</translation>
+    </message>
+    <message>
+        <source>optional</source>
+        <translation>freiwillig</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Save and begin a visit</source>
+        <translation>Sichern und Besuch beginnen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Sichern</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>New patient</source>
+        <translation>Neuer Patient</translation>
+    </message>
+    <message>
+        <source>Correct the patient's entry</source>
+        <translation>Patienteneintrag berichtigen</translation>
+    </message>
+    <message>
+        <source>The patient needs a name.</source>
+        <translation>Der Patient braucht einen Namen.</translation>
+    </message>
+    <message>
+        <source>“%1” is no birth date. Write year-month-day (1974-05-30) or day.month.year (30.5.1974).</source>
+        <translation>„%1“ ist kein Geburtsdatum. Jahr-Monat-Tag (1974-05-30) oder Tag.Monat.Jahr (30.5.1974) schreiben.</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::PatientPage</name>
+    <message>
+        <source>Back to the patients</source>
+        <translation>Zurück zu den Patienten</translation>
+    </message>
+    <message>
+        <source>Correct entry</source>
+        <translation>Eintrag berichtigen</translation>
+    </message>
+    <message>
+        <source>New visit</source>
+        <translation>Neuer Besuch</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Besuche</translation>
+    </message>
+    <message>
+        <source>record %1</source>
+        <translation>Akte %1</translation>
+    </message>
+    <message>
+        <source>born %1</source>
+        <translation>geboren %1</translation>
+    </message>
+    <message>
+        <source>Visit %1</source>
+        <translation>Besuch %1</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Lesen</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>No visit yet.</source>
+        <translation>Noch kein Besuch.</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::PatientStrip</name>
+    <message>
+        <source>Back to the patients</source>
+        <translation>Zurück zu den Patienten</translation>
+    </message>
+    <message>
+        <source>Record %1</source>
+        <translation>Akte %1</translation>
+    </message>
+    <message>
+        <source>Visit %1</source>
+        <translation>Besuch %1</translation>
+    </message>
+    <message>
+        <source>Visit %1, %2</source>
+        <translation>Besuch %1, %2</translation>
+    </message>
+    <message>
+        <source>Undo %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Redo %1</source>
+        <translation>Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::PatientsPage</name>
+    <message>
+        <source>Begin</source>
+        <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Durchsehen</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Lesen</translation>
+    </message>
+    <message>
+        <source>Name or record number</source>
+        <translation>Name oder Aktennummer</translation>
+    </message>
+    <message>
+        <source>Search patients by name or record number</source>
+        <translation>Patienten nach Name oder Aktennummer suchen</translation>
+    </message>
+    <message>
+        <source>New patient</source>
+        <translation>Neuer Patient</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>To review</source>
+        <translation>Zur Durchsicht</translation>
+    </message>
+    <message>
+        <source>Unsigned</source>
+        <translation>Nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Patients</source>
+        <translation>Patienten</translation>
+    </message>
+    <message>
+        <source>in the order of the day</source>
+        <translation>in der Reihenfolge des Tages</translation>
+    </message>
+    <message>
+        <source>No visits today. Search for a patient, or add a new one.</source>
+        <translation>Heute keine Besuche. Einen Patienten suchen oder neu anlegen.</translation>
+    </message>
+    <message>
+        <source>Nothing waits for review.</source>
+        <translation>Nichts wartet auf Durchsicht.</translation>
+    </message>
+    <message>
+        <source>Every visit is signed.</source>
+        <translation>Jeder Besuch ist unterschrieben.</translation>
+    </message>
+    <message>
+        <source>Visit %1</source>
+        <translation>Besuch %1</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Wählen</translation>
+    </message>
+    <message>
+        <source>No visit yet</source>
+        <translation>Noch kein Besuch</translation>
+    </message>
+    <message>
+        <source>the first %1; type more to narrow down</source>
+        <translation>die ersten %1; mehr tippen zum Eingrenzen</translation>
+    </message>
+    <message>
+        <source>No patients yet.</source>
+        <translation>Noch keine Patienten.</translation>
+    </message>
+    <message>
+        <source>Nobody by this name or number. New patient takes it over.</source>
+        <translation>Niemand mit diesem Namen oder dieser Nummer. „Neuer Patient“ übernimmt ihn.</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::ProblemPage</name>
+    <message>
+        <source>Try again</source>
+        <translation>Erneut versuchen</translation>
+    </message>
+    <message>
+        <source>Open another clinic …</source>
+        <translation>Andere Praxis öffnen …</translation>
+    </message>
+    <message>
+        <source>Quit</source>
+        <translation>Beenden</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::Rail</name>
+    <message>
+        <source>, %1 of %2 recorded</source>
+        <translation>, %1 von %2 erfasst</translation>
+    </message>
+    <message>
+        <source>, holds something abnormal</source>
+        <translation>, enthält Auffälliges</translation>
+    </message>
+    <message>
+        <source>, holds a red sign</source>
+        <translation>, enthält ein Warnzeichen</translation>
+    </message>
+    <message>
+        <source>Shows this page</source>
+        <translation>Zeigt diese Seite</translation>
+    </message>
+    <message>
+        <source>Steps of the visit</source>
+        <translation>Schritte des Besuchs</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::RedSignBar</name>
+    <message>
+        <source>Emergency</source>
+        <translation>Notfall</translation>
+    </message>
+    <message>
+        <source>Urgent</source>
+        <translation>Dringend</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>Show items</source>
+        <translation>Befunde zeigen</translation>
+    </message>
+    <message>
+        <source>Next red sign</source>
+        <translation>Nächstes Warnzeichen</translation>
+    </message>
+    <message>
+        <source>Hold for a moment, or press Enter twice</source>
+        <translation>Kurz halten oder zweimal Eingabe drücken</translation>
+    </message>
+    <message>
+        <source>Red sign, %1: %2</source>
+        <translation>Warnzeichen, %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Acknowledge</source>
+        <translation>Bestätigen</translation>
+    </message>
+    <message>
+        <source>Acknowledge as %1</source>
+        <translation>Bestätigen als %1</translation>
+    </message>
+    <message>
+        <source>Acknowledge the red sign as %1</source>
+        <translation>Warnzeichen bestätigen als %1</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::RowMenu</name>
+    <message>
+        <source>Both sides not testable</source>
+        <translation>Beide Seiten nicht prüfbar</translation>
+    </message>
+    <message>
+        <source>How it is done</source>
+        <translation>Wie geprüft wird</translation>
+    </message>
+    <message>
+        <source>Not testable</source>
+        <translation>Nicht prüfbar</translation>
+    </message>
+    <message>
+        <source>Change the note</source>
+        <translation>Notiz ändern</translation>
+    </message>
+    <message>
+        <source>Add a note</source>
+        <translation>Notiz hinzufügen</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>%1: cleared</source>
+        <translation>%1: gelöscht</translation>
+    </message>
+    <message>
+        <source>%1: not testable</source>
+        <translation>%1: nicht prüfbar</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::Rows</name>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>R</source>
+        <translation>R</translation>
+    </message>
+    <message>
+        <source>not examined</source>
+        <translation>nicht untersucht</translation>
+    </message>
+    <message>
+        <source>right, left</source>
+        <translation>rechts, links</translation>
+    </message>
+    <message>
+        <source>Less feeling</source>
+        <translation>Weniger Gefühl</translation>
+    </message>
+    <message>
+        <source>%1, about cm²</source>
+        <translation>%1, etwa cm²</translation>
+    </message>
+    <message>
+        <source>impression, %</source>
+        <translation>Eindruck, %</translation>
+    </message>
+    <message>
+        <source>acknowledged by %1</source>
+        <translation>bestätigt von %1</translation>
+    </message>
+    <message>
+        <source>Red sign, %1: %2 %3 %4</source>
+        <translation>Warnzeichen, %1: %2 %3 %4</translation>
+    </message>
+    <message>
+        <source>No site yet.</source>
+        <translation>Noch kein Ort.</translation>
+    </message>
+    <message>
+        <source>No finding so far bears on a nerve, root or other cause. Until one does, nothing is named here: starting weights are not a finding.</source>
+        <translation>Noch betrifft kein Befund einen Nerv, eine Wurzel oder eine andere Ursache. Bis dahin wird hier nichts genannt: Anfangsgewichte sind kein Befund.</translation>
+    </message>
+    <message>
+        <source>%1, %2 support, %3</source>
+        <translation>%1, Stütze %2, %3</translation>
+    </message>
+    <message>
+        <source>all other sites together</source>
+        <translation>alle anderen Orte zusammen</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <translation>dafür</translation>
+    </message>
+    <message>
+        <source>against</source>
+        <translation>dagegen</translation>
+    </message>
+    <message>
+        <source>Reasons for and against %1</source>
+        <translation>Gründe für und gegen %1</translation>
+    </message>
+    <message>
+        <source>against: %1, %2 decibans</source>
+        <translation>dagegen: %1, %2 Deziban</translation>
+    </message>
+    <message>
+        <source>for: %1, %2 decibans</source>
+        <translation>dafür: %1, %2 Deziban</translation>
+    </message>
+    <message>
+        <source>fewer reasons</source>
+        <translation>weniger Gründe</translation>
+    </message>
+    <message>
+        <source>%1 more reasons</source>
+        <translation>%1 weitere Gründe</translation>
+    </message>
+    <message>
+        <source>Hard to explain:</source>
+        <translation>Schwer zu erklären:</translation>
+    </message>
+    <message>
+        <source>Would fit the disc %1</source>
+        <translation>Würde zur Bandscheibe %1 passen</translation>
+    </message>
+    <message>
+        <source>; less often %1</source>
+        <translation>; seltener %1</translation>
+    </message>
+    <message>
+        <source>, %1</source>
+        <translation>, %1</translation>
+    </message>
+    <message>
+        <source>low: %1</source>
+        <translation>gering: %1</translation>
+    </message>
+    <message>
+        <source>not examined: %1</source>
+        <translation>nicht untersucht: %1</translation>
+    </message>
+    <message>
+        <source>Screens, %1</source>
+        <translation>Suchtests, %1</translation>
+    </message>
+    <message>
+        <source>Screen %1:</source>
+        <translation>Suchtest %1:</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>hoch</translation>
+    </message>
+    <message>
+        <source>raised</source>
+        <translation>erhöht</translation>
+    </message>
+    <message>
+        <source>Warning questions not asked: %1</source>
+        <translation>Warnfragen nicht gestellt: %1</translation>
+    </message>
+    <message>
+        <source>Consistency:</source>
+        <translation>Stimmigkeit:</translation>
+    </message>
+    <message>
+        <source>red-sign question, still open</source>
+        <translation>Warnfrage, noch offen</translation>
+    </message>
+    <message>
+        <source>would tell most now</source>
+        <translation>sagt jetzt am meisten aus</translation>
+    </message>
+    <message>
+        <source>tells the sides apart for %1</source>
+        <translation>trennt die Seiten bei %1</translation>
+    </message>
+    <message>
+        <source>parts %1 from %2</source>
+        <translation>trennt %1 von %2</translation>
+    </message>
+    <message>
+        <source>Next tests</source>
+        <translation>Nächste Prüfungen</translation>
+    </message>
+    <message>
+        <source>Next test: %1, %2</source>
+        <translation>Nächste Prüfung: %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::SettingsPage</name>
+    <message>
+        <source>Leave the settings</source>
+        <translation>Einstellungen verlassen</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>On this machine</source>
+        <translation>Auf diesem Gerät</translation>
+    </message>
+    <message>
+        <source>Theme</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>High contrast</source>
+        <translation>Hoher Kontrast</translation>
+    </message>
+    <message>
+        <source>Text size</source>
+        <translation>Schriftgröße</translation>
+    </message>
+    <message>
+        <source>Clinic</source>
+        <translation>Praxis</translation>
+    </message>
+    <message>
+        <source>Letterhead: the first line is the clinic's name</source>
+        <translation>Briefkopf: die erste Zeile ist der Name der Praxis</translation>
+    </message>
+    <message>
+        <source>Letterhead</source>
+        <translation>Briefkopf</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Längen</translation>
+    </message>
+    <message>
+        <source>Centimeters</source>
+        <translation>Zentimeter</translation>
+    </message>
+    <message>
+        <source>Inches</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>Strength grades</source>
+        <translation>Kraftgrade</translation>
+    </message>
+    <message>
+        <source>Whole grades</source>
+        <translation>Ganze Grade</translation>
+    </message>
+    <message>
+        <source>Also 4− and 4+</source>
+        <translation>Auch 4− und 4+</translation>
+    </message>
+    <message>
+        <source>Lock after</source>
+        <translation>Sperren nach</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Lock the screen when nothing was touched for</source>
+        <translation>Bildschirm sperren, wenn nichts berührt wurde seit</translation>
+    </message>
+    <message>
+        <source>Save for the clinic</source>
+        <translation>Für die Praxis sichern</translation>
+    </message>
+    <message>
+        <source>Your passphrase</source>
+        <translation>Ihre Passphrase</translation>
+    </message>
+    <message>
+        <source>New passphrase</source>
+        <translation>Neue Passphrase</translation>
+    </message>
+    <message>
+        <source>The same again</source>
+        <translation>Dieselbe noch einmal</translation>
+    </message>
+    <message>
+        <source>Change it</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Saved.</source>
+        <translation>Gesichert.</translation>
+    </message>
+    <message>
+        <source>The two passphrases differ.</source>
+        <translation>Die beiden Passphrasen sind verschieden.</translation>
+    </message>
+    <message>
+        <source>Changed.</source>
+        <translation>Geändert.</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Phrases for the plan, one a line; the short ones become buttons</source>
+        <translation>Wendungen für den Plan, eine je Zeile; kurze werden Schaltflächen</translation>
+    </message>
+    <message>
+        <source>Phrases for the plan</source>
+        <translation>Wendungen für den Plan</translation>
+    </message>
+    <message>
+        <source>Changing …</source>
+        <translation>Wird geändert …</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::SetupPage</name>
+    <message>
+        <source>A new clinic</source>
+        <translation>Eine neue Praxis</translation>
+    </message>
+    <message>
+        <source>The record will be kept, sealed, in %1</source>
+        <translation>Die Akte wird versiegelt aufbewahrt in %1</translation>
+    </message>
+    <message>
+        <source>Name of the clinic</source>
+        <translation>Name der Praxis</translation>
+    </message>
+    <message>
+        <source>Your name (administrator)</source>
+        <translation>Ihr Name (Verwaltung)</translation>
+    </message>
+    <message>
+        <source>Passphrase, at least %1 characters</source>
+        <translation>Passphrase, mindestens %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>The same passphrase again</source>
+        <translation>Dieselbe Passphrase noch einmal</translation>
+    </message>
+    <message>
+        <source>Nobody can open the record without a passphrase. Keep this one safe: it cannot be recovered from the file.</source>
+        <translation>Ohne Passphrase kann niemand die Akte öffnen. Gut aufbewahren: aus der Datei lässt sie sich nicht wiederherstellen.</translation>
+    </message>
+    <message>
+        <source>Create the clinic</source>
+        <translation>Praxis anlegen</translation>
+    </message>
+    <message>
+        <source>Creating …</source>
+        <translation>Wird angelegt …</translation>
+    </message>
+    <message>
+        <source>The clinic needs a name; it stands on every page.</source>
+        <translation>Die Praxis braucht einen Namen; er steht auf jedem Blatt.</translation>
+    </message>
+    <message>
+        <source>The administrator needs a name.</source>
+        <translation>Die Verwaltung braucht einen Namen.</translation>
+    </message>
+    <message>
+        <source>The two passphrases differ.</source>
+        <translation>Die beiden Passphrasen sind verschieden.</translation>
+    </message>
+    <message>
+        <source>The passphrase needs at least %1 characters.</source>
+        <translation>Die Passphrase braucht mindestens %1 Zeichen.</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::SignInPage</name>
+    <message>
+        <source>Passphrase</source>
+        <translation>Passphrase</translation>
+    </message>
+    <message>
+        <source>Sign in</source>
+        <translation>Anmelden</translation>
+    </message>
+    <message>
+        <source>Opening …</source>
+        <translation>Wird geöffnet …</translation>
+    </message>
+    <message>
+        <source>Type your passphrase.</source>
+        <translation>Passphrase eingeben.</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::SkinFigure</name>
+    <message>
+        <source>not examined</source>
+        <translation>nicht untersucht</translation>
+    </message>
+    <message>
+        <source>about %1 cm²</source>
+        <translation>etwa %1 cm²</translation>
+    </message>
+    <message>
+        <source>Layer</source>
+        <translation>Ebene</translation>
+    </message>
+    <message>
+        <source>Show a territory</source>
+        <translation>Ein Gebiet zeigen</translation>
+    </message>
+    <message>
+        <source>Points to touch</source>
+        <translation>Prüfpunkte</translation>
+    </message>
+    <message>
+        <source>Shows where to touch for each level</source>
+        <translation>Zeigt, wo für jede Höhe zu berühren ist</translation>
+    </message>
+    <message>
+        <source>Mirror normal</source>
+        <translation>Rest normal spiegeln</translation>
+    </message>
+    <message>
+        <source>Marks what is not examined on this layer as normal, the saddle left out</source>
+        <translation>Markiert auf dieser Ebene nicht Untersuchtes als normal, außer der Reithose</translation>
+    </message>
+    <message>
+        <source>Enlarge</source>
+        <translation>Vergrößern</translation>
+    </message>
+    <message>
+        <source>Skin figures</source>
+        <translation>Hautfiguren</translation>
+    </message>
+    <message>
+        <source>a tap moves on to the next</source>
+        <translation>ein Tippen schaltet weiter</translation>
+    </message>
+    <message>
+        <source>Whole figures</source>
+        <translation>Ganze Figuren</translation>
+    </message>
+    <message>
+        <source>%1: rest normal</source>
+        <translation>%1: Rest normal</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keines</translation>
+    </message>
+    <message>
+        <source>on both sides</source>
+        <translation>auf beiden Seiten</translation>
+    </message>
+    <message>
+        <source>all on the left</source>
+        <translation>alle links</translation>
+    </message>
+    <message>
+        <source>all on the right</source>
+        <translation>alle rechts</translation>
+    </message>
+    <message>
+        <source>Nothing examined on this layer</source>
+        <translation>Auf dieser Ebene nichts untersucht</translation>
+    </message>
+    <message>
+        <source>%1 of %2 regions examined, none abnormal</source>
+        <translation>%1 von %2 Bereichen untersucht, keiner auffällig</translation>
+    </message>
+    <message>
+        <source>not marked</source>
+        <translation>nicht markiert</translation>
+    </message>
+    <message>
+        <source>less feeling: &lt;b&gt;%1&lt;/b&gt; of skin</source>
+        <translation>weniger Gefühl: &lt;b&gt;%1&lt;/b&gt; Haut</translation>
+    </message>
+    <message>
+        <source>visit %1</source>
+        <translation>Besuch %1</translation>
+    </message>
+    <message>
+        <source>last visit</source>
+        <translation>letzter Besuch</translation>
+    </message>
+    <message>
+        <source>none found</source>
+        <translation>keine gefunden</translation>
+    </message>
+    <message>
+        <source>Left %1</source>
+        <translation>%1 links</translation>
+    </message>
+    <message>
+        <source>Right %1</source>
+        <translation>%1 rechts</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::StepPage</name>
+    <message>
+        <source>Rest of step normal</source>
+        <translation>Rest des Schritts normal</translation>
+    </message>
+    <message>
+        <source>Marks what shows on all pages of this step and is not examined as normal, in bulk</source>
+        <translation>Markiert alles Gezeigte dieses Schritts, das nicht untersucht ist, gesammelt als normal</translation>
+    </message>
+    <message>
+        <source>visit %1</source>
+        <translation>Besuch %1</translation>
+    </message>
+    <message>
+        <source>last visit</source>
+        <translation>letzter Besuch</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::Strip</name>
+    <message>
+        <source>Lock the screen</source>
+        <translation>Bildschirm sperren</translation>
+    </message>
+    <message>
+        <source>Lock (Ctrl+L)</source>
+        <translation>Sperren (Strg+L)</translation>
+    </message>
+    <message>
+        <source>Menu</source>
+        <translation>Menü</translation>
+    </message>
+    <message>
+        <source>Menu (F10)</source>
+        <translation>Menü (F10)</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::SummaryPage</name>
+    <message>
+        <source>Write the page as a PDF file</source>
+        <translation>Blatt als PDF-Datei schreiben</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>PDF-Dateien (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Writing %1 …</source>
+        <translation>%1 wird geschrieben …</translation>
+    </message>
+    <message>
+        <source>Written to %1</source>
+        <translation>Geschrieben nach %1</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>Nicht geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Print the page</source>
+        <translation>Blatt drucken</translation>
+    </message>
+    <message>
+        <source>Visit %1</source>
+        <translation>Besuch %1</translation>
+    </message>
+    <message>
+        <source>Not printed: the printer could not be started.</source>
+        <translation>Nicht gedruckt: der Drucker startete nicht.</translation>
+    </message>
+    <message>
+        <source>Handed to the printer.</source>
+        <translation>An den Drucker übergeben.</translation>
+    </message>
+    <message>
+        <source>Copied as text.</source>
+        <translation>Als Text kopiert.</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>unterschrieben</translation>
+    </message>
+    <message>
+        <source>Added.</source>
+        <translation>Hinzugefügt.</translation>
+    </message>
+    <message>
+        <source>The audit could not be written: %1</source>
+        <translation>Das Protokoll konnte nicht geschrieben werden: %1</translation>
+    </message>
+    <message>
+        <source>Stay active.</source>
+        <translation>Aktiv bleiben.</translation>
+    </message>
+    <message>
+        <source>Review in 2 weeks.</source>
+        <translation>Kontrolle in 2 Wochen.</translation>
+    </message>
+    <message>
+        <source>Return if worse.</source>
+        <translation>Wiederkommen bei Verschlechterung.</translation>
+    </message>
+    <message>
+        <source>Told what would need same-day care.</source>
+        <translation>Aufgeklärt, was am selben Tag Hilfe braucht.</translation>
+    </message>
+    <message>
+        <source>Exercises shown and written down.</source>
+        <translation>Übungen gezeigt und aufgeschrieben.</translation>
+    </message>
+    <message>
+        <source>Imaging is not needed at present.</source>
+        <translation>Bildgebung derzeit nicht nötig.</translation>
+    </message>
+    <message>
+        <source>Imaging is requested.</source>
+        <translation>Bildgebung ist angefordert.</translation>
+    </message>
+    <message>
+        <source>Surgical opinion is requested.</source>
+        <translation>Chirurgische Meinung ist angefordert.</translation>
+    </message>
+    <message>
+        <source>read only</source>
+        <translation>nur lesen</translation>
+    </message>
+    <message>
+        <source>draft</source>
+        <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>visit %1</source>
+        <translation>Besuch %1</translation>
+    </message>
+    <message>
+        <source>Record %1 · %2</source>
+        <translation>Akte %1 · %2</translation>
+    </message>
+    <message>
+        <source>%1: acknowledged by %2, %3.</source>
+        <translation>%1: bestätigt von %2, %3.</translation>
+    </message>
+    <message>
+        <source>%1: not acknowledged.</source>
+        <translation>%1: nicht bestätigt.</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::SummaryPanel</name>
+    <message>
+        <source>Go there</source>
+        <translation>Dorthin</translation>
+    </message>
+    <message>
+        <source>Go there: %1</source>
+        <translation>Dorthin: %1</translation>
+    </message>
+    <message>
+        <source>Summary</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>What was agreed and advised</source>
+        <translation>Was vereinbart und geraten wurde</translation>
+    </message>
+    <message>
+        <source>All phrases</source>
+        <translation>Alle Wendungen</translation>
+    </message>
+    <message>
+        <source>Show on the page</source>
+        <translation>Auf dem Blatt zeigen</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Figuren</translation>
+    </message>
+    <message>
+        <source>Reasons</source>
+        <translation>Gründe</translation>
+    </message>
+    <message>
+        <source>Items not examined</source>
+        <translation>Nicht Untersuchtes</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation>PDF</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>Write as PDF file</source>
+        <translation>Als PDF-Datei schreiben</translation>
+    </message>
+    <message>
+        <source>Copy as text</source>
+        <translation>Als Text kopieren</translation>
+    </message>
+    <message>
+        <source>Sign and lock</source>
+        <translation>Unterschreiben und sperren</translation>
+    </message>
+    <message>
+        <source>Addendum</source>
+        <translation>Nachtrag</translation>
+    </message>
+    <message>
+        <source>What is to be added to the signed visit</source>
+        <translation>Was dem unterschriebenen Besuch hinzuzufügen ist</translation>
+    </message>
+    <message>
+        <source>Add to the signed visit</source>
+        <translation>Dem Besuch hinzufügen</translation>
+    </message>
+    <message>
+        <source>Before signing</source>
+        <translation>Vor dem Unterschreiben</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::Tour</name>
+    <message>
+        <source>Tour</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>Skip</source>
+        <translation>Überspringen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>A visit in one minute</source>
+        <translation>Ein Besuch in einer Minute</translation>
+    </message>
+    <message>
+        <source>Six parts, ten seconds each. Escape leaves the tour at any time.</source>
+        <translation>Sechs Teile, je zehn Sekunden. Escape beendet den Rundgang jederzeit.</translation>
+    </message>
+    <message>
+        <source>The steps</source>
+        <translation>Die Schritte</translation>
+    </message>
+    <message>
+        <source>Take them in any order. A ring fills as you record; a mark says that something is abnormal.</source>
+        <translation>In beliebiger Reihenfolge. Ein Ring füllt sich beim Erfassen; eine Marke zeigt Auffälliges.</translation>
+    </message>
+    <message>
+        <source>One press records</source>
+        <translation>Ein Druck erfasst</translation>
+    </message>
+    <message>
+        <source>A second press on the same value clears it. The patient's right stands on the left half, as when you face each other. Hold a button for a note, for not testable and for how the test is done.</source>
+        <translation>Ein zweiter Druck auf denselben Wert löscht ihn. Die rechte Seite des Patienten steht auf der linken Hälfte, wie beim Gegenüberstehen. Eine Schaltfläche halten: Notiz, nicht prüfbar, wie geprüft wird.</translation>
+    </message>
+    <message>
+        <source>The rest normal</source>
+        <translation>Der Rest normal</translation>
+    </message>
+    <message>
+        <source>After what is abnormal, one press marks the rest of a card as normal. It stays visible as filled in bulk. What was not examined never looks normal.</source>
+        <translation>Nach dem Auffälligen markiert ein Druck den Rest einer Karte als normal. Er bleibt als gesammelt ausgefüllt erkennbar. Nicht Untersuchtes sieht nie normal aus.</translation>
+    </message>
+    <message>
+        <source>The impression</source>
+        <translation>Der Eindruck</translation>
+    </message>
+    <message>
+        <source>What the findings speak for, why, and what to test next; each line leads to its item. It supports your decision and is no diagnosis.</source>
+        <translation>Wofür die Befunde sprechen, warum und was als Nächstes zu prüfen ist; jede Zeile führt zu ihrer Prüfung. Er stützt Ihre Entscheidung und ist keine Diagnose.</translation>
+    </message>
+    <message>
+        <source>Saved at once</source>
+        <translation>Sofort gesichert</translation>
+    </message>
+    <message>
+        <source>Every press is on disk by itself. Undo takes back any step. The slash key finds an item by name; this tour stays in the menu.</source>
+        <translation>Jeder Druck ist von selbst auf der Platte. Rückgängig nimmt jeden Schritt zurück. Die Schrägstrichtaste findet eine Prüfung nach Namen; dieser Rundgang bleibt im Menü.</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::TrendChart</name>
+    <message>
+        <source>%1, visit %2: %3</source>
+        <translation>%1, Besuch %2: %3</translation>
+    </message>
+    <message>
+        <source>Opens that visit, read only</source>
+        <translation>Öffnet diesen Besuch, nur lesen</translation>
+    </message>
+    <message>
+        <source>Course over all visits</source>
+        <translation>Verlauf über alle Besuche</translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation>Besuch</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::TrendPage</name>
+    <message>
+        <source>All visits</source>
+        <translation>Alle Besuche</translation>
+    </message>
+    <message>
+        <source>Which measures</source>
+        <translation>Welche Messwerte</translation>
+    </message>
+    <message>
+        <source>Left and right</source>
+        <translation>Links und rechts</translation>
+    </message>
+    <message>
+        <source>Scores only</source>
+        <translation>Nur Punktzahlen</translation>
+    </message>
+    <message>
+        <source>Choose measures</source>
+        <translation>Messwerte wählen</translation>
+    </message>
+    <message>
+        <source>There is one visit so far: a course needs two.</source>
+        <translation>Bisher ein Besuch: ein Verlauf braucht zwei.</translation>
+    </message>
+    <message>
+        <source>A triangle marks a change larger than its threshold. A gap in a line: not examined at that visit. Press a point to open that visit, read only.</source>
+        <translation>Ein Dreieck markiert eine Veränderung über ihrer Schwelle. Lücke in einer Linie: bei diesem Besuch nicht untersucht. Einen Punkt drücken öffnet den Besuch, nur lesen.</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::UsersCard</name>
+    <message>
+        <source>Nurse</source>
+        <translation>Pflege</translation>
+    </message>
+    <message>
+        <source>Clinician</source>
+        <translation>Behandelnde</translation>
+    </message>
+    <message>
+        <source>Reviewer</source>
+        <translation>Durchsicht</translation>
+    </message>
+    <message>
+        <source>Administrator</source>
+        <translation>Verwaltung</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Add someone</source>
+        <translation>Jemanden hinzufügen</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Name of the new user</source>
+        <translation>Name der neuen Person</translation>
+    </message>
+    <message>
+        <source>Role of the new user</source>
+        <translation>Rolle der neuen Person</translation>
+    </message>
+    <message>
+        <source>First passphrase</source>
+        <translation>Erste Passphrase</translation>
+    </message>
+    <message>
+        <source>First passphrase of the new user</source>
+        <translation>Erste Passphrase der neuen Person</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>%1 (may no longer sign in)</source>
+        <translation>%1 (darf sich nicht mehr anmelden)</translation>
+    </message>
+    <message>
+        <source>Role of %1</source>
+        <translation>Rolle von %1</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Sperren</translation>
+    </message>
+    <message>
+        <source>Let in again</source>
+        <translation>Wieder zulassen</translation>
+    </message>
+    <message>
+        <source>%1 may no longer sign in</source>
+        <translation>%1 darf sich nicht mehr anmelden</translation>
+    </message>
+    <message>
+        <source>%1 may sign in again</source>
+        <translation>%1 darf sich wieder anmelden</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::VisitList</name>
+    <message>
+        <source>Patient</source>
+        <translation>Patient</translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation>Besuch</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Erfassen</translation>
+    </message>
+    <message>
+        <source>Where it stands</source>
+        <translation>Stand</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::VisitPage</name>
+    <message>
+        <source>Try again</source>
+        <translation>Erneut versuchen</translation>
+    </message>
+    <message>
+        <source>Save a copy …</source>
+        <translation>Kopie sichern …</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Signed, read only</source>
+        <translation>Unterschrieben, nur lesen</translation>
+    </message>
+    <message>
+        <source>Read only</source>
+        <translation>Nur lesen</translation>
+    </message>
+    <message>
+        <source>Saved</source>
+        <translation>Gesichert</translation>
+    </message>
+    <message>
+        <source>Saving</source>
+        <translation>Sichert</translation>
+    </message>
+    <message>
+        <source>Not recorded: %1</source>
+        <translation>Nicht erfasst: %1</translation>
+    </message>
+    <message>
+        <source>Saved %1</source>
+        <translation>Gesichert %1</translation>
+    </message>
+    <message>
+        <source>Not saved</source>
+        <translation>Nicht gesichert</translation>
+    </message>
+    <message>
+        <source>%1 What was recorded since is kept here (changes waiting: %2).</source>
+        <translation>%1 Was seither erfasst wurde, bleibt hier erhalten (wartende Änderungen: %2).</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::VisitSession</name>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>cleared</source>
+        <translation>gelöscht</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::WordsEditor</name>
+    <message>
+        <source>Changed from the program's words</source>
+        <translation>Vom Wortlaut des Programms abweichend</translation>
+    </message>
+    <message>
+        <source>What was not examined stays on the page.</source>
+        <translation>Was nicht untersucht wurde, bleibt auf dem Blatt.</translation>
+    </message>
+    <message>
+        <source>Use these words</source>
+        <translation>Diesen Wortlaut verwenden</translation>
+    </message>
+    <message>
+        <source>Back to the program's words</source>
+        <translation>Zurück zum Wortlaut des Programms</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Words of %1</source>
+        <translation>Wortlaut von %1</translation>
+    </message>
+    <message>
+        <source>Nothing is changed.</source>
+        <translation>Nichts ist geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::window</name>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>Trend</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>Summary</source>
+        <translation>Bericht</translation>
+    </message>
+</context>
+</TS>
