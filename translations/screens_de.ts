@@ -368,6 +368,106 @@
         <source>No plan is written.</source>
         <translation>Es ist kein Plan geschrieben.</translation>
     </message>
+    <message>
+        <source>no longer in the record (%1)</source>
+        <translation>nicht mehr in der Akte (%1)</translation>
+    </message>
+    <message>
+        <source>Clinic created</source>
+        <translation>Praxis angelegt</translation>
+    </message>
+    <message>
+        <source>Signed in</source>
+        <translation>Angemeldet</translation>
+    </message>
+    <message>
+        <source>Sign-in failed</source>
+        <translation>Anmeldung misslungen</translation>
+    </message>
+    <message>
+        <source>Visit opened</source>
+        <translation>Besuch geöffnet</translation>
+    </message>
+    <message>
+        <source>Handed out</source>
+        <translation>Herausgegeben</translation>
+    </message>
+    <message>
+        <source>Printed</source>
+        <translation>Gedruckt</translation>
+    </message>
+    <message>
+        <source>Setting changed</source>
+        <translation>Einstellung geändert</translation>
+    </message>
+    <message>
+        <source>User added</source>
+        <translation>Person hinzugefügt</translation>
+    </message>
+    <message>
+        <source>User changed</source>
+        <translation>Person geändert</translation>
+    </message>
+    <message>
+        <source>Passphrase changed</source>
+        <translation>Passphrase geändert</translation>
+    </message>
+    <message>
+        <source>Visit signed</source>
+        <translation>Besuch unterschrieben</translation>
+    </message>
+    <message>
+        <source>Addendum written</source>
+        <translation>Nachtrag geschrieben</translation>
+    </message>
+    <message>
+        <source>Duplicate joined</source>
+        <translation>Doppelter Eintrag vereint</translation>
+    </message>
+    <message>
+        <source>Duplicate parted</source>
+        <translation>Doppelter Eintrag getrennt</translation>
+    </message>
+    <message>
+        <source>Patient added</source>
+        <translation>Patient angelegt</translation>
+    </message>
+    <message>
+        <source>Patient corrected</source>
+        <translation>Patient berichtigt</translation>
+    </message>
+    <message>
+        <source>Visit begun</source>
+        <translation>Besuch begonnen</translation>
+    </message>
+    <message>
+        <source>Erased</source>
+        <translation>Gelöscht</translation>
+    </message>
+    <message>
+        <source>Backed up</source>
+        <translation>Gesichert</translation>
+    </message>
+    <message>
+        <source>Restored</source>
+        <translation>Wiederhergestellt</translation>
+    </message>
+    <message>
+        <source>Verified</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
+        <source>Unsaved changes brought back</source>
+        <translation>Ungespeicherte Änderungen zurückgeholt</translation>
+    </message>
+    <message>
+        <source>Event written</source>
+        <translation>Ereignis geschrieben</translation>
+    </message>
+    <message>
+        <source>Imported</source>
+        <translation>Eingelesen</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::AngleDial</name>
@@ -381,58 +481,73 @@
     </message>
 </context>
 <context>
-    <name>rhizograph::app::BackupCard</name>
+    <name>rhizograph::app::AuditPage</name>
     <message>
-        <source>The record is whole: %1 visits, %2 events.</source>
-        <translation>Die Akte ist unversehrt: %1 Besuche, %2 Ereignisse.</translation>
+        <source>Back to the settings</source>
+        <translation>Zurück zu den Einstellungen</translation>
     </message>
     <message>
-        <source>The record is damaged in %1 places. Keep older backups and ask for help.</source>
-        <translation>Die Akte ist an %1 Stellen beschädigt. Ältere Sicherungen behalten und Hilfe holen.</translation>
+        <source>Audit</source>
+        <translation>Protokoll</translation>
     </message>
     <message>
-        <source>Record and backup</source>
-        <translation>Akte und Sicherung</translation>
+        <source>Name, day or action</source>
+        <translation>Name, Tag oder Vorgang</translation>
     </message>
     <message>
-        <source>A backup is one encrypted file of the whole record, made while everyone goes on working. It opens only with a passphrase of the day it was made.</source>
-        <translation>Eine Sicherung ist eine verschlüsselte Datei der ganzen Akte, erstellt, während alle weiterarbeiten. Sie öffnet sich nur mit einer Passphrase vom Tag ihrer Erstellung.</translation>
+        <source>Narrow the audit down</source>
+        <translation>Protokoll eingrenzen</translation>
     </message>
     <message>
-        <source>Back up now …</source>
-        <translation>Jetzt sichern …</translation>
+        <source>Audit, newest first</source>
+        <translation>Protokoll, Neuestes zuerst</translation>
     </message>
     <message>
-        <source>Check the record</source>
-        <translation>Akte prüfen</translation>
+        <source>When</source>
+        <translation>Wann</translation>
     </message>
     <message>
-        <source>Work in progress</source>
-        <translation>Arbeit läuft</translation>
+        <source>Who</source>
+        <translation>Wer</translation>
     </message>
     <message>
-        <source>The record is in %1</source>
-        <translation>Die Akte liegt in %1</translation>
+        <source>What</source>
+        <translation>Was</translation>
     </message>
     <message>
-        <source>Back up the record</source>
-        <translation>Akte sichern</translation>
+        <source>Whom</source>
+        <translation>Wen</translation>
     </message>
     <message>
-        <source>Backups (*%1)</source>
-        <translation>Sicherungen (*%1)</translation>
+        <source>More</source>
+        <translation>Mehr</translation>
     </message>
     <message>
-        <source>Backing up …</source>
-        <translation>Wird gesichert …</translation>
+        <source>Older entries</source>
+        <translation>Ältere Einträge</translation>
     </message>
     <message>
-        <source>Backed up to %1.</source>
-        <translation>Gesichert nach %1.</translation>
+        <source>nobody signed in</source>
+        <translation>niemand angemeldet</translation>
     </message>
     <message>
-        <source>Checking every page of the record …</source>
-        <translation>Jede Seite der Akte wird geprüft …</translation>
+        <source>%1 entries, the newest first</source>
+        <translation>%1 Einträge, Neuestes zuerst</translation>
+    </message>
+    <message>
+        <source>%1 of %2 entries</source>
+        <translation>%1 von %2 Einträgen</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::AuditWords</name>
+    <message>
+        <source>%1, visit of %2</source>
+        <translation>%1, Besuch vom %2</translation>
+    </message>
+    <message>
+        <source>%1 entries</source>
+        <translation>%1 Einträge</translation>
     </message>
 </context>
 <context>
@@ -487,6 +602,41 @@
     <message>
         <source>Now</source>
         <translation>Jetzt</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::EraseDialog</name>
+    <message>
+        <source>Erase for good</source>
+        <translation>Endgültig löschen</translation>
+    </message>
+    <message>
+        <source>Erase %1 and everything recorded?</source>
+        <translation>%1 und alles Erfasste löschen?</translation>
+    </message>
+    <message>
+        <source>%1, signed ones too, are removed for good. The audit keeps that it was done, by whom and why, but no name. Backups made before still hold the person until they are rotated out.</source>
+        <translation>%1, auch unterschriebene, werden endgültig entfernt. Das Protokoll behält, dass, durch wen und warum es geschah, aber keinen Namen. Frühere Sicherungen enthalten die Person, bis sie ablaufen.</translation>
+    </message>
+    <message>
+        <source>Reason, kept in the audit (without a name)</source>
+        <translation>Grund, bleibt im Protokoll (ohne Namen)</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Type the name to confirm: %1</source>
+        <translation>Zur Bestätigung den Namen eingeben: %1</translation>
+    </message>
+    <message>
+        <source>Name of the patient</source>
+        <translation>Name des Patienten</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -625,6 +775,33 @@
     </message>
 </context>
 <context>
+    <name>rhizograph::app::HistorySheet</name>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Never recorded.</source>
+        <translation>Nie erfasst.</translation>
+    </message>
+    <message>
+        <source>Visit %1, %2</source>
+        <translation>Besuch %1, %2</translation>
+    </message>
+    <message>
+        <source>cleared</source>
+        <translation>gelöscht</translation>
+    </message>
+    <message>
+        <source>, filled with the rest</source>
+        <translation>, mit dem Rest ausgefüllt</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>rhizograph::app::HoldButton</name>
     <message>
         <source>Enter again</source>
@@ -704,6 +881,53 @@
     <message>
         <source>Shows its reasons and its skin</source>
         <translation>Zeigt seine Gründe und seine Haut</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::JoinDialog</name>
+    <message>
+        <source>born %1</source>
+        <translation>geboren %1</translation>
+    </message>
+    <message>
+        <source>Join a duplicate</source>
+        <translation>Doppelten Eintrag vereinen</translation>
+    </message>
+    <message>
+        <source>Who else is %1?</source>
+        <translation>Wer ist auch %1?</translation>
+    </message>
+    <message>
+        <source>Name or record number</source>
+        <translation>Name oder Aktennummer</translation>
+    </message>
+    <message>
+        <source>Search the duplicate</source>
+        <translation>Doppelten Eintrag suchen</translation>
+    </message>
+    <message>
+        <source>Entries that may be the same person</source>
+        <translation>Einträge, die dieselbe Person sein können</translation>
+    </message>
+    <message>
+        <source>Join</source>
+        <translation>Vereinen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>No other entry matches.</source>
+        <translation>Kein anderer Eintrag passt.</translation>
+    </message>
+    <message>
+        <source>Choose the entry that is the same person.</source>
+        <translation>Den Eintrag derselben Person wählen.</translation>
+    </message>
+    <message>
+        <source>%1 (%2) will stand with %3, and no longer by itself. Nothing is rewritten: the two can be parted again.</source>
+        <translation>%1 (%2) steht dann bei %3 und nicht mehr für sich. Nichts wird umgeschrieben: beide lassen sich wieder trennen.</translation>
     </message>
 </context>
 <context>
@@ -947,6 +1171,108 @@
         <source>Show the tour</source>
         <translation>Rundgang zeigen</translation>
     </message>
+    <message>
+        <source>Hand out everything on this patient</source>
+        <translation>Alles zu diesem Patienten herausgeben</translation>
+    </message>
+    <message>
+        <source>JSON (*.json)</source>
+        <translation>JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2.</source>
+        <translation>%1 wurde nicht geschrieben: %2.</translation>
+    </message>
+    <message>
+        <source>Everything on %1 is in %2, readable for whoever has the file. The audit notes it.</source>
+        <translation>Alles zu %1 steht in %2, lesbar für jeden, der die Datei hat. Das Protokoll vermerkt es.</translation>
+    </message>
+    <message>
+        <source>1 place</source>
+        <translation>1 Stelle</translation>
+    </message>
+    <message>
+        <source>%1 places</source>
+        <translation>%1 Stellen</translation>
+    </message>
+    <message>
+        <source>Visit %1: </source>
+        <translation>Besuch %1: </translation>
+    </message>
+    <message>
+        <source>The backup %1 is whole, but the record it holds is damaged in %2. Older backups are kept; do not remove them.
+%3</source>
+        <translation>Die Sicherung %1 ist unversehrt, aber die Akte darin ist beschädigt: %2. Ältere Sicherungen bleiben; nicht entfernen.
+%3</translation>
+    </message>
+    <message>
+        <source>Backed up: %1, %2, read back and verified (%3 visits).</source>
+        <translation>Gesichert: %1, %2, zurückgelesen und geprüft (%3 Besuche).</translation>
+    </message>
+    <message>
+        <source>The audit could not be written.</source>
+        <translation>Das Protokoll konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Today’s backup is being made …</source>
+        <translation>Die heutige Sicherung wird erstellt …</translation>
+    </message>
+    <message>
+        <source>Today’s backup was not made.
+%1</source>
+        <translation>Die heutige Sicherung wurde nicht erstellt.
+%1</translation>
+    </message>
+    <message>
+        <source>Back up the clinic</source>
+        <translation>Praxis sichern</translation>
+    </message>
+    <message>
+        <source>Backups (*%1)</source>
+        <translation>Sicherungen (*%1)</translation>
+    </message>
+    <message>
+        <source>Being backed up …</source>
+        <translation>Wird gesichert …</translation>
+    </message>
+    <message>
+        <source>Not backed up. %1</source>
+        <translation>Nicht gesichert. %1</translation>
+    </message>
+    <message>
+        <source>Folder for the daily backups</source>
+        <translation>Ordner für die täglichen Sicherungen</translation>
+    </message>
+    <message>
+        <source>Every entry is being recomputed …</source>
+        <translation>Jeder Eintrag wird nachgerechnet …</translation>
+    </message>
+    <message>
+        <source>%1 visits, %2 entries, %3 lines of audit</source>
+        <translation>%1 Besuche, %2 Einträge, %3 Protokollzeilen</translation>
+    </message>
+    <message>
+        <source>The record is as it was written: %1.</source>
+        <translation>Die Akte ist, wie sie geschrieben wurde: %1.</translation>
+    </message>
+    <message>
+        <source>Damaged in %1 (%2). Keep the older backups.
+%3</source>
+        <translation>Beschädigt: %1 (%2). Ältere Sicherungen behalten.
+%3</translation>
+    </message>
+    <message>
+        <source>A backup is being made or the record verified. Wait until it is done.</source>
+        <translation>Eine Sicherung oder Prüfung läuft. Warten, bis sie fertig ist.</translation>
+    </message>
+    <message>
+        <source>Restored as of %1, %2: %3 visits.</source>
+        <translation>Wiederhergestellt mit Stand %1, %2: %3 Besuche.</translation>
+    </message>
+    <message>
+        <source>What stood here before is kept as %1.</source>
+        <translation>Was vorher hier stand, bleibt als %1.</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::MarkLegend</name>
@@ -1125,6 +1451,34 @@
         <source>No visit yet.</source>
         <translation>Noch kein Besuch.</translation>
     </message>
+    <message>
+        <source>More for this patient</source>
+        <translation>Mehr zu diesem Patienten</translation>
+    </message>
+    <message>
+        <source>1 duplicate joined</source>
+        <translation>1 doppelter Eintrag vereint</translation>
+    </message>
+    <message>
+        <source>%1 duplicates joined</source>
+        <translation>%1 doppelte Einträge vereint</translation>
+    </message>
+    <message>
+        <source>Join a duplicate …</source>
+        <translation>Doppelten Eintrag vereinen …</translation>
+    </message>
+    <message>
+        <source>Part again: %1</source>
+        <translation>Wieder trennen: %1</translation>
+    </message>
+    <message>
+        <source>Hand out everything …</source>
+        <translation>Alles herausgeben …</translation>
+    </message>
+    <message>
+        <source>Erase for good …</source>
+        <translation>Endgültig löschen …</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::PatientStrip</name>
@@ -1266,6 +1620,10 @@
         <source>Quit</source>
         <translation>Beenden</translation>
     </message>
+    <message>
+        <source>Restore a backup …</source>
+        <translation>Sicherung zurückholen …</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::Rail</name>
@@ -1288,6 +1646,53 @@
     <message>
         <source>Steps of the visit</source>
         <translation>Schritte des Besuchs</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::RecordCard</name>
+    <message>
+        <source>There is no backup in this folder yet.</source>
+        <translation>In diesem Ordner ist noch keine Sicherung.</translation>
+    </message>
+    <message>
+        <source>The newest is of %1, %2.</source>
+        <translation>Die neueste ist vom %1, %2.</translation>
+    </message>
+    <message>
+        <source>Record and backups</source>
+        <translation>Akte und Sicherungen</translation>
+    </message>
+    <message>
+        <source>Daily backups to keep</source>
+        <translation>Tägliche Sicherungen behalten</translation>
+    </message>
+    <message>
+        <source>Make none</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>Back up now …</source>
+        <translation>Jetzt sichern …</translation>
+    </message>
+    <message>
+        <source>Another folder …</source>
+        <translation>Anderer Ordner …</translation>
+    </message>
+    <message>
+        <source>Verify the record</source>
+        <translation>Akte prüfen</translation>
+    </message>
+    <message>
+        <source>Audit</source>
+        <translation>Protokoll</translation>
+    </message>
+    <message>
+        <source>Restore a backup …</source>
+        <translation>Sicherung zurückholen …</translation>
+    </message>
+    <message>
+        <source>Backups are encrypted and open only with a passphrase of their day. Each day’s goes to %1</source>
+        <translation>Sicherungen sind verschlüsselt und öffnen sich nur mit einer Passphrase ihres Tages. Die tägliche geht nach %1</translation>
     </message>
 </context>
 <context>
@@ -1338,6 +1743,65 @@
     </message>
 </context>
 <context>
+    <name>rhizograph::app::RestorePage</name>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>Choose the backup …</source>
+        <translation>Sicherung wählen …</translation>
+    </message>
+    <message>
+        <source>Administrator</source>
+        <translation>Verwaltung</translation>
+    </message>
+    <message>
+        <source>Passphrase of that day</source>
+        <translation>Passphrase jenes Tages</translation>
+    </message>
+    <message>
+        <source>Also when its record was damaged already</source>
+        <translation>Auch wenn ihre Akte schon beschädigt war</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>The record of the backup takes the place of %1. What stands there now is kept beside it under another name.</source>
+        <translation>Die Akte der Sicherung tritt an die Stelle von %1. Was jetzt dort steht, bleibt unter anderem Namen daneben.</translation>
+    </message>
+    <message>
+        <source>No backup is chosen yet.</source>
+        <translation>Noch keine Sicherung gewählt.</translation>
+    </message>
+    <message>
+        <source>Choose the backup</source>
+        <translation>Sicherung wählen</translation>
+    </message>
+    <message>
+        <source>Backups (*%1);;All files (*)</source>
+        <translation>Sicherungen (*%1);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1, as of %2, %3</source>
+        <translation>%1, Stand %2, %3</translation>
+    </message>
+    <message>
+        <source>Checking and restoring …</source>
+        <translation>Wird geprüft und zurückgeholt …</translation>
+    </message>
+    <message>
+        <source>Choose the backup first.</source>
+        <translation>Zuerst die Sicherung wählen.</translation>
+    </message>
+</context>
+<context>
     <name>rhizograph::app::RowMenu</name>
     <message>
         <source>Both sides not testable</source>
@@ -1370,6 +1834,10 @@
     <message>
         <source>%1: not testable</source>
         <translation>%1: nicht prüfbar</translation>
+    </message>
+    <message>
+        <source>What it was before</source>
+        <translation>Was es vorher war</translation>
     </message>
 </context>
 <context>
@@ -1661,6 +2129,10 @@
         <source>Changing …</source>
         <translation>Wird geändert …</translation>
     </message>
+    <message>
+        <source>Saved for the clinic.</source>
+        <translation>Für die Praxis gesichert.</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::SetupPage</name>
@@ -1715,6 +2187,10 @@
     <message>
         <source>The passphrase needs at least %1 characters.</source>
         <translation>Die Passphrase braucht mindestens %1 Zeichen.</translation>
+    </message>
+    <message>
+        <source>Restore a backup instead …</source>
+        <translation>Stattdessen Sicherung zurückholen …</translation>
     </message>
 </context>
 <context>
@@ -2354,6 +2830,21 @@
     <message>
         <source>cleared</source>
         <translation>gelöscht</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::VisitWatch</name>
+    <message>
+        <source>nothing recorded</source>
+        <translation>nichts erfasst</translation>
+    </message>
+    <message>
+        <source>%1: %2 (was %3), by %4</source>
+        <translation>%1: %2 (war %3), von %4</translation>
+    </message>
+    <message>
+        <source>Changed by somebody else. %1</source>
+        <translation>Von jemand anderem geändert. %1</translation>
     </message>
 </context>
 <context>

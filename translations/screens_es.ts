@@ -368,6 +368,106 @@
         <source>No plan is written.</source>
         <translation>No hay ningún plan escrito.</translation>
     </message>
+    <message>
+        <source>no longer in the record (%1)</source>
+        <translation>ya no está en el registro (%1)</translation>
+    </message>
+    <message>
+        <source>Clinic created</source>
+        <translation>Consulta creada</translation>
+    </message>
+    <message>
+        <source>Signed in</source>
+        <translation>Entrada</translation>
+    </message>
+    <message>
+        <source>Sign-in failed</source>
+        <translation>Entrada fallida</translation>
+    </message>
+    <message>
+        <source>Visit opened</source>
+        <translation>Visita abierta</translation>
+    </message>
+    <message>
+        <source>Handed out</source>
+        <translation>Entregado</translation>
+    </message>
+    <message>
+        <source>Printed</source>
+        <translation>Impreso</translation>
+    </message>
+    <message>
+        <source>Setting changed</source>
+        <translation>Ajuste cambiado</translation>
+    </message>
+    <message>
+        <source>User added</source>
+        <translation>Usuario añadido</translation>
+    </message>
+    <message>
+        <source>User changed</source>
+        <translation>Usuario cambiado</translation>
+    </message>
+    <message>
+        <source>Passphrase changed</source>
+        <translation>Frase de paso cambiada</translation>
+    </message>
+    <message>
+        <source>Visit signed</source>
+        <translation>Visita firmada</translation>
+    </message>
+    <message>
+        <source>Addendum written</source>
+        <translation>Adenda escrita</translation>
+    </message>
+    <message>
+        <source>Duplicate joined</source>
+        <translation>Duplicado unido</translation>
+    </message>
+    <message>
+        <source>Duplicate parted</source>
+        <translation>Duplicado separado</translation>
+    </message>
+    <message>
+        <source>Patient added</source>
+        <translation>Paciente añadido</translation>
+    </message>
+    <message>
+        <source>Patient corrected</source>
+        <translation>Paciente corregido</translation>
+    </message>
+    <message>
+        <source>Visit begun</source>
+        <translation>Visita empezada</translation>
+    </message>
+    <message>
+        <source>Erased</source>
+        <translation>Borrado</translation>
+    </message>
+    <message>
+        <source>Backed up</source>
+        <translation>Copiado</translation>
+    </message>
+    <message>
+        <source>Restored</source>
+        <translation>Restaurado</translation>
+    </message>
+    <message>
+        <source>Verified</source>
+        <translation>Verificado</translation>
+    </message>
+    <message>
+        <source>Unsaved changes brought back</source>
+        <translation>Cambios sin guardar recuperados</translation>
+    </message>
+    <message>
+        <source>Event written</source>
+        <translation>Suceso escrito</translation>
+    </message>
+    <message>
+        <source>Imported</source>
+        <translation>Importado</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::AngleDial</name>
@@ -381,58 +481,73 @@
     </message>
 </context>
 <context>
-    <name>rhizograph::app::BackupCard</name>
+    <name>rhizograph::app::AuditPage</name>
     <message>
-        <source>The record is whole: %1 visits, %2 events.</source>
-        <translation>El registro está íntegro: %1 visitas, %2 sucesos.</translation>
+        <source>Back to the settings</source>
+        <translation>Volver a los ajustes</translation>
     </message>
     <message>
-        <source>The record is damaged in %1 places. Keep older backups and ask for help.</source>
-        <translation>El registro está dañado en %1 lugares. Conserve copias anteriores y pida ayuda.</translation>
+        <source>Audit</source>
+        <translation>Auditoría</translation>
     </message>
     <message>
-        <source>Record and backup</source>
-        <translation>Registro y copia de seguridad</translation>
+        <source>Name, day or action</source>
+        <translation>Nombre, día o acción</translation>
     </message>
     <message>
-        <source>A backup is one encrypted file of the whole record, made while everyone goes on working. It opens only with a passphrase of the day it was made.</source>
-        <translation>Una copia es un archivo cifrado de todo el registro, hecho mientras todos siguen trabajando. Solo se abre con una frase de paso del día en que se hizo.</translation>
+        <source>Narrow the audit down</source>
+        <translation>Acotar la auditoría</translation>
     </message>
     <message>
-        <source>Back up now …</source>
-        <translation>Copiar ahora …</translation>
+        <source>Audit, newest first</source>
+        <translation>Auditoría, lo más reciente primero</translation>
     </message>
     <message>
-        <source>Check the record</source>
-        <translation>Comprobar el registro</translation>
+        <source>When</source>
+        <translation>Cuándo</translation>
     </message>
     <message>
-        <source>Work in progress</source>
-        <translation>Trabajo en curso</translation>
+        <source>Who</source>
+        <translation>Quién</translation>
     </message>
     <message>
-        <source>The record is in %1</source>
-        <translation>El registro está en %1</translation>
+        <source>What</source>
+        <translation>Qué</translation>
     </message>
     <message>
-        <source>Back up the record</source>
-        <translation>Copiar el registro</translation>
+        <source>Whom</source>
+        <translation>A quién</translation>
     </message>
     <message>
-        <source>Backups (*%1)</source>
-        <translation>Copias (*%1)</translation>
+        <source>More</source>
+        <translation>Más</translation>
     </message>
     <message>
-        <source>Backing up …</source>
-        <translation>Copiando …</translation>
+        <source>Older entries</source>
+        <translation>Entradas anteriores</translation>
     </message>
     <message>
-        <source>Backed up to %1.</source>
-        <translation>Copiado en %1.</translation>
+        <source>nobody signed in</source>
+        <translation>nadie ha entrado</translation>
     </message>
     <message>
-        <source>Checking every page of the record …</source>
-        <translation>Comprobando cada página del registro …</translation>
+        <source>%1 entries, the newest first</source>
+        <translation>%1 entradas, la más reciente primero</translation>
+    </message>
+    <message>
+        <source>%1 of %2 entries</source>
+        <translation>%1 de %2 entradas</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::AuditWords</name>
+    <message>
+        <source>%1, visit of %2</source>
+        <translation>%1, visita del %2</translation>
+    </message>
+    <message>
+        <source>%1 entries</source>
+        <translation>%1 entradas</translation>
     </message>
 </context>
 <context>
@@ -487,6 +602,41 @@
     <message>
         <source>Now</source>
         <translation>Ahora</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::EraseDialog</name>
+    <message>
+        <source>Erase for good</source>
+        <translation>Borrar para siempre</translation>
+    </message>
+    <message>
+        <source>Erase %1 and everything recorded?</source>
+        <translation>¿Borrar a %1 y todo lo registrado?</translation>
+    </message>
+    <message>
+        <source>%1, signed ones too, are removed for good. The audit keeps that it was done, by whom and why, but no name. Backups made before still hold the person until they are rotated out.</source>
+        <translation>%1, también las firmadas, se eliminan para siempre. La auditoría conserva que se hizo, por quién y por qué, pero ningún nombre. Las copias anteriores contienen a la persona hasta que caducan.</translation>
+    </message>
+    <message>
+        <source>Reason, kept in the audit (without a name)</source>
+        <translation>Motivo, queda en la auditoría (sin nombre)</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Type the name to confirm: %1</source>
+        <translation>Escriba el nombre para confirmar: %1</translation>
+    </message>
+    <message>
+        <source>Name of the patient</source>
+        <translation>Nombre del paciente</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
     </message>
 </context>
 <context>
@@ -625,6 +775,33 @@
     </message>
 </context>
 <context>
+    <name>rhizograph::app::HistorySheet</name>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Never recorded.</source>
+        <translation>Nunca registrado.</translation>
+    </message>
+    <message>
+        <source>Visit %1, %2</source>
+        <translation>Visita %1, %2</translation>
+    </message>
+    <message>
+        <source>cleared</source>
+        <translation>borrado</translation>
+    </message>
+    <message>
+        <source>, filled with the rest</source>
+        <translation>, rellenado con el resto</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>rhizograph::app::HoldButton</name>
     <message>
         <source>Enter again</source>
@@ -704,6 +881,53 @@
     <message>
         <source>Shows its reasons and its skin</source>
         <translation>Muestra sus razones y su piel</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::JoinDialog</name>
+    <message>
+        <source>born %1</source>
+        <translation>nacimiento %1</translation>
+    </message>
+    <message>
+        <source>Join a duplicate</source>
+        <translation>Unir un duplicado</translation>
+    </message>
+    <message>
+        <source>Who else is %1?</source>
+        <translation>¿Quién más es %1?</translation>
+    </message>
+    <message>
+        <source>Name or record number</source>
+        <translation>Nombre o número de historia</translation>
+    </message>
+    <message>
+        <source>Search the duplicate</source>
+        <translation>Buscar el duplicado</translation>
+    </message>
+    <message>
+        <source>Entries that may be the same person</source>
+        <translation>Entradas que pueden ser la misma persona</translation>
+    </message>
+    <message>
+        <source>Join</source>
+        <translation>Unir</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>No other entry matches.</source>
+        <translation>Ninguna otra entrada coincide.</translation>
+    </message>
+    <message>
+        <source>Choose the entry that is the same person.</source>
+        <translation>Elija la entrada de la misma persona.</translation>
+    </message>
+    <message>
+        <source>%1 (%2) will stand with %3, and no longer by itself. Nothing is rewritten: the two can be parted again.</source>
+        <translation>%1 (%2) quedará con %3 y ya no por separado. Nada se reescribe: se pueden separar de nuevo.</translation>
     </message>
 </context>
 <context>
@@ -947,6 +1171,108 @@
         <source>Show the tour</source>
         <translation>Mostrar el recorrido</translation>
     </message>
+    <message>
+        <source>Hand out everything on this patient</source>
+        <translation>Entregar todo sobre este paciente</translation>
+    </message>
+    <message>
+        <source>JSON (*.json)</source>
+        <translation>JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2.</source>
+        <translation>%1 no se escribió: %2.</translation>
+    </message>
+    <message>
+        <source>Everything on %1 is in %2, readable for whoever has the file. The audit notes it.</source>
+        <translation>Todo sobre %1 está en %2, legible para quien tenga el archivo. La auditoría lo anota.</translation>
+    </message>
+    <message>
+        <source>1 place</source>
+        <translation>1 lugar</translation>
+    </message>
+    <message>
+        <source>%1 places</source>
+        <translation>%1 lugares</translation>
+    </message>
+    <message>
+        <source>Visit %1: </source>
+        <translation>Visita %1: </translation>
+    </message>
+    <message>
+        <source>The backup %1 is whole, but the record it holds is damaged in %2. Older backups are kept; do not remove them.
+%3</source>
+        <translation>La copia %1 está íntegra, pero el registro que contiene está dañado en %2. Las copias anteriores se conservan; no las quite.
+%3</translation>
+    </message>
+    <message>
+        <source>Backed up: %1, %2, read back and verified (%3 visits).</source>
+        <translation>Copiado: %1, %2, releído y verificado (%3 visitas).</translation>
+    </message>
+    <message>
+        <source>The audit could not be written.</source>
+        <translation>No se pudo escribir la auditoría.</translation>
+    </message>
+    <message>
+        <source>Today’s backup is being made …</source>
+        <translation>Se está haciendo la copia de hoy …</translation>
+    </message>
+    <message>
+        <source>Today’s backup was not made.
+%1</source>
+        <translation>No se hizo la copia de hoy.
+%1</translation>
+    </message>
+    <message>
+        <source>Back up the clinic</source>
+        <translation>Copiar la consulta</translation>
+    </message>
+    <message>
+        <source>Backups (*%1)</source>
+        <translation>Copias (*%1)</translation>
+    </message>
+    <message>
+        <source>Being backed up …</source>
+        <translation>Copiando …</translation>
+    </message>
+    <message>
+        <source>Not backed up. %1</source>
+        <translation>No copiado. %1</translation>
+    </message>
+    <message>
+        <source>Folder for the daily backups</source>
+        <translation>Carpeta de las copias diarias</translation>
+    </message>
+    <message>
+        <source>Every entry is being recomputed …</source>
+        <translation>Se recalcula cada entrada …</translation>
+    </message>
+    <message>
+        <source>%1 visits, %2 entries, %3 lines of audit</source>
+        <translation>%1 visitas, %2 entradas, %3 líneas de auditoría</translation>
+    </message>
+    <message>
+        <source>The record is as it was written: %1.</source>
+        <translation>El registro está como se escribió: %1.</translation>
+    </message>
+    <message>
+        <source>Damaged in %1 (%2). Keep the older backups.
+%3</source>
+        <translation>Dañado en %1 (%2). Conserve las copias anteriores.
+%3</translation>
+    </message>
+    <message>
+        <source>A backup is being made or the record verified. Wait until it is done.</source>
+        <translation>Se está copiando o verificando el registro. Espere a que termine.</translation>
+    </message>
+    <message>
+        <source>Restored as of %1, %2: %3 visits.</source>
+        <translation>Restaurado a fecha de %1, %2: %3 visitas.</translation>
+    </message>
+    <message>
+        <source>What stood here before is kept as %1.</source>
+        <translation>Lo que había antes se conserva como %1.</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::MarkLegend</name>
@@ -1125,6 +1451,34 @@
         <source>No visit yet.</source>
         <translation>Ninguna visita todavía.</translation>
     </message>
+    <message>
+        <source>More for this patient</source>
+        <translation>Más para este paciente</translation>
+    </message>
+    <message>
+        <source>1 duplicate joined</source>
+        <translation>1 duplicado unido</translation>
+    </message>
+    <message>
+        <source>%1 duplicates joined</source>
+        <translation>%1 duplicados unidos</translation>
+    </message>
+    <message>
+        <source>Join a duplicate …</source>
+        <translation>Unir un duplicado …</translation>
+    </message>
+    <message>
+        <source>Part again: %1</source>
+        <translation>Separar de nuevo: %1</translation>
+    </message>
+    <message>
+        <source>Hand out everything …</source>
+        <translation>Entregar todo …</translation>
+    </message>
+    <message>
+        <source>Erase for good …</source>
+        <translation>Borrar para siempre …</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::PatientStrip</name>
@@ -1266,6 +1620,10 @@
         <source>Quit</source>
         <translation>Salir</translation>
     </message>
+    <message>
+        <source>Restore a backup …</source>
+        <translation>Restaurar una copia …</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::Rail</name>
@@ -1288,6 +1646,53 @@
     <message>
         <source>Steps of the visit</source>
         <translation>Pasos de la visita</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::RecordCard</name>
+    <message>
+        <source>There is no backup in this folder yet.</source>
+        <translation>Aún no hay copias en esta carpeta.</translation>
+    </message>
+    <message>
+        <source>The newest is of %1, %2.</source>
+        <translation>La más reciente es del %1, %2.</translation>
+    </message>
+    <message>
+        <source>Record and backups</source>
+        <translation>Registro y copias</translation>
+    </message>
+    <message>
+        <source>Daily backups to keep</source>
+        <translation>Copias diarias que guardar</translation>
+    </message>
+    <message>
+        <source>Make none</source>
+        <translation>Ninguna</translation>
+    </message>
+    <message>
+        <source>Back up now …</source>
+        <translation>Copiar ahora …</translation>
+    </message>
+    <message>
+        <source>Another folder …</source>
+        <translation>Otra carpeta …</translation>
+    </message>
+    <message>
+        <source>Verify the record</source>
+        <translation>Verificar el registro</translation>
+    </message>
+    <message>
+        <source>Audit</source>
+        <translation>Auditoría</translation>
+    </message>
+    <message>
+        <source>Restore a backup …</source>
+        <translation>Restaurar una copia …</translation>
+    </message>
+    <message>
+        <source>Backups are encrypted and open only with a passphrase of their day. Each day’s goes to %1</source>
+        <translation>Las copias están cifradas y solo se abren con una frase de paso de su día. La de cada día va a %1</translation>
     </message>
 </context>
 <context>
@@ -1338,6 +1743,65 @@
     </message>
 </context>
 <context>
+    <name>rhizograph::app::RestorePage</name>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Restaurar una copia</translation>
+    </message>
+    <message>
+        <source>Choose the backup …</source>
+        <translation>Elegir la copia …</translation>
+    </message>
+    <message>
+        <source>Administrator</source>
+        <translation>Administrador</translation>
+    </message>
+    <message>
+        <source>Passphrase of that day</source>
+        <translation>Frase de paso de ese día</translation>
+    </message>
+    <message>
+        <source>Also when its record was damaged already</source>
+        <translation>También si su registro ya estaba dañado</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Restaurar</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>The record of the backup takes the place of %1. What stands there now is kept beside it under another name.</source>
+        <translation>El registro de la copia ocupa el lugar de %1. Lo que hay ahora se conserva al lado con otro nombre.</translation>
+    </message>
+    <message>
+        <source>No backup is chosen yet.</source>
+        <translation>Aún no se ha elegido copia.</translation>
+    </message>
+    <message>
+        <source>Choose the backup</source>
+        <translation>Elegir la copia</translation>
+    </message>
+    <message>
+        <source>Backups (*%1);;All files (*)</source>
+        <translation>Copias (*%1);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>%1, as of %2, %3</source>
+        <translation>%1, a fecha de %2, %3</translation>
+    </message>
+    <message>
+        <source>Checking and restoring …</source>
+        <translation>Comprobando y restaurando …</translation>
+    </message>
+    <message>
+        <source>Choose the backup first.</source>
+        <translation>Elija primero la copia.</translation>
+    </message>
+</context>
+<context>
     <name>rhizograph::app::RowMenu</name>
     <message>
         <source>Both sides not testable</source>
@@ -1370,6 +1834,10 @@
     <message>
         <source>%1: not testable</source>
         <translation>%1: no valorable</translation>
+    </message>
+    <message>
+        <source>What it was before</source>
+        <translation>Qué era antes</translation>
     </message>
 </context>
 <context>
@@ -1661,6 +2129,10 @@
         <source>Changing …</source>
         <translation>Cambiando …</translation>
     </message>
+    <message>
+        <source>Saved for the clinic.</source>
+        <translation>Guardado para la consulta.</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::SetupPage</name>
@@ -1715,6 +2187,10 @@
     <message>
         <source>The passphrase needs at least %1 characters.</source>
         <translation>La frase de paso necesita al menos %1 caracteres.</translation>
+    </message>
+    <message>
+        <source>Restore a backup instead …</source>
+        <translation>Restaurar una copia en su lugar …</translation>
     </message>
 </context>
 <context>
@@ -2354,6 +2830,21 @@
     <message>
         <source>cleared</source>
         <translation>borrado</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::VisitWatch</name>
+    <message>
+        <source>nothing recorded</source>
+        <translation>nada registrado</translation>
+    </message>
+    <message>
+        <source>%1: %2 (was %3), by %4</source>
+        <translation>%1: %2 (era %3), por %4</translation>
+    </message>
+    <message>
+        <source>Changed by somebody else. %1</source>
+        <translation>Cambiado por otra persona. %1</translation>
     </message>
 </context>
 <context>
