@@ -8,7 +8,7 @@ namespace rhizograph::app {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("rhizograph::audit", text);
+    return QCoreApplication::translate("rhizograph::app", text);
 }
 
 QString gone(const std::string& id) {
