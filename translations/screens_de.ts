@@ -468,6 +468,62 @@
         <source>Imported</source>
         <translation>Eingelesen</translation>
     </message>
+    <message>
+        <source>1 finding worse</source>
+        <translation>1 Befund schlechter</translation>
+    </message>
+    <message>
+        <source>%1 findings worse</source>
+        <translation>%1 Befunde schlechter</translation>
+    </message>
+    <message>
+        <source>Follow-up passed</source>
+        <translation>Kontrolle überfällig</translation>
+    </message>
+    <message>
+        <source>Not signed</source>
+        <translation>Nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>follow-up due %1</source>
+        <translation>Kontrolle fällig %1</translation>
+    </message>
+    <message>
+        <source>%1 visits not signed</source>
+        <translation>%1 Besuche nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>not signed</source>
+        <translation>nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keine</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Wählen</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>%1 with a red sign</source>
+        <translation>%1 mit Warnzeichen</translation>
+    </message>
+    <message>
+        <source>%1 follow-ups passed</source>
+        <translation>%1 Kontrollen überfällig</translation>
+    </message>
+    <message>
+        <source>%1 not signed</source>
+        <translation>%1 nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>the first %1 of %2</source>
+        <translation>die ersten %1 von %2</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::AngleDial</name>
@@ -603,6 +659,38 @@
         <source>Now</source>
         <translation>Jetzt</translation>
     </message>
+    <message>
+        <source>View of the figures</source>
+        <translation>Ansicht der Figuren</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Vorn</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Soles</source>
+        <translation>Fußsohlen</translation>
+    </message>
+    <message>
+        <source>Saddle</source>
+        <translation>Reithose</translation>
+    </message>
+    <message>
+        <source>No change of the skin where both visits examined it.</source>
+        <translation>Keine Veränderung der Haut, wo beide Besuche sie untersuchten.</translation>
+    </message>
+    <message>
+        <source>Outlined: worse in full, better broken.</source>
+        <translation>Umrandet: schlechter durchgezogen, besser gestrichelt.</translation>
+    </message>
+    <message>
+        <source>In other views: %1 changed.</source>
+        <translation>In anderen Ansichten: %1 verändert.</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::EraseDialog</name>
@@ -637,6 +725,85 @@
     <message>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::EventsCard</name>
+    <message>
+        <source>Events</source>
+        <translation>Ereignisse</translation>
+    </message>
+    <message>
+        <source>Kind of event</source>
+        <translation>Art des Ereignisses</translation>
+    </message>
+    <message>
+        <source>Day: 2026-03-02 or 2.3.2026</source>
+        <translation>Tag: 2026-03-02 oder 2.3.2026</translation>
+    </message>
+    <message>
+        <source>Day of the event</source>
+        <translation>Tag des Ereignisses</translation>
+    </message>
+    <message>
+        <source>Words, optional</source>
+        <translation>Worte, freiwillig</translation>
+    </message>
+    <message>
+        <source>Words about the event</source>
+        <translation>Worte zum Ereignis</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>None noted.</source>
+        <translation>Keine vermerkt.</translation>
+    </message>
+    <message>
+        <source>awaited %1</source>
+        <translation>erwartet %1</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Veränderung</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>Take %1 off the list</source>
+        <translation>%1 von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>Add an event</source>
+        <translation>Ereignis hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>Change this event</source>
+        <translation>Dieses Ereignis ändern</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Sichern</translation>
+    </message>
+    <message>
+        <source>The day is missing.</source>
+        <translation>Der Tag fehlt.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day. Write it as 2026-03-02 or 2.3.2026.</source>
+        <translation>„%1“ ist kein Tag. Als 2026-03-02 oder 2.3.2026 schreiben.</translation>
     </message>
 </context>
 <context>
@@ -695,6 +862,14 @@
     <message>
         <source>from the front</source>
         <translation>von vorn</translation>
+    </message>
+    <message>
+        <source>soles</source>
+        <translation>Fußsohlen</translation>
+    </message>
+    <message>
+        <source>saddle</source>
+        <translation>Reithose</translation>
     </message>
 </context>
 <context>
@@ -1273,6 +1448,10 @@
         <source>What stood here before is kept as %1.</source>
         <translation>Was vorher hier stand, bleibt als %1.</translation>
     </message>
+    <message>
+        <source>An earlier visit, only to be read.</source>
+        <translation>Ein früherer Besuch, nur zum Lesen.</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::MarkLegend</name>
@@ -1604,6 +1783,14 @@
     <message>
         <source>Nobody by this name or number. New patient takes it over.</source>
         <translation>Niemand mit diesem Namen oder dieser Nummer. „Neuer Patient“ übernimmt ihn.</translation>
+    </message>
+    <message>
+        <source>Needs a look</source>
+        <translation>Braucht einen Blick</translation>
+    </message>
+    <message>
+        <source>Nobody: no open red sign, nothing worse, no follow-up passed, every visit signed.</source>
+        <translation>Niemand: kein offenes Warnzeichen, nichts schlechter, keine Kontrolle überfällig, jeder Besuch unterschrieben.</translation>
     </message>
 </context>
 <context>
@@ -1997,6 +2184,10 @@
     <message>
         <source>Next test: %1, %2</source>
         <translation>Nächste Prüfung: %1, %2</translation>
+    </message>
+    <message>
+        <source>nothing found yet</source>
+        <translation>noch nichts gefunden</translation>
     </message>
 </context>
 <context>
@@ -2644,6 +2835,14 @@
         <source>Visit</source>
         <translation>Besuch</translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Shows the list of events</source>
+        <translation>Zeigt die Liste der Ereignisse</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::TrendPage</name>
@@ -2672,8 +2871,44 @@
         <translation>Bisher ein Besuch: ein Verlauf braucht zwei.</translation>
     </message>
     <message>
-        <source>A triangle marks a change larger than its threshold. A gap in a line: not examined at that visit. Press a point to open that visit, read only.</source>
-        <translation>Ein Dreieck markiert eine Veränderung über ihrer Schwelle. Lücke in einer Linie: bei diesem Besuch nicht untersucht. Einen Punkt drücken öffnet den Besuch, nur lesen.</translation>
+        <source>Left: solid line, filled dots. Right: dashed line, hollow dots. A triangle or diamond marks a change larger than its threshold. A gap: not examined. Decision support, not a diagnosis.</source>
+        <translation>Links: durchgezogen, volle Punkte. Rechts: gestrichelt, hohle Punkte. Dreieck oder Raute: Veränderung über ihrer Schwelle. Lücke: nicht untersucht. Entscheidungshilfe, keine Diagnose.</translation>
+    </message>
+    <message>
+        <source>Course over all visits</source>
+        <translation>Verlauf über alle Besuche</translation>
+    </message>
+    <message>
+        <source>Chart as PNG …</source>
+        <translation>Diagramm als PNG …</translation>
+    </message>
+    <message>
+        <source>Chart as SVG …</source>
+        <translation>Diagramm als SVG …</translation>
+    </message>
+    <message>
+        <source>Figures as CSV …</source>
+        <translation>Zahlen als CSV …</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Events</source>
+        <translation>Ereignisse</translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation>Ausgeben</translation>
+    </message>
+    <message>
+        <source>A triangle or diamond marks a change larger than its threshold. A gap in a line: not examined at that visit. Press a point to open that visit, read only.</source>
+        <translation>Dreieck oder Raute: Veränderung über ihrer Schwelle. Lücke in einer Linie: bei diesem Besuch nicht untersucht. Einen Punkt drücken öffnet den Besuch, nur lesen.</translation>
+    </message>
+    <message>
+        <source>Recorded, but not in today's catalogue and so not shown: %1.</source>
+        <translation>Erfasst, aber nicht im heutigen Katalog und daher nicht gezeigt: %1.</translation>
     </message>
 </context>
 <context>
@@ -2815,6 +3050,10 @@
     <message>
         <source>%1 What was recorded since is kept here (changes waiting: %2).</source>
         <translation>%1 Was seither erfasst wurde, bleibt hier erhalten (wartende Änderungen: %2).</translation>
+    </message>
+    <message>
+        <source>Back to the course</source>
+        <translation>Zurück zum Verlauf</translation>
     </message>
 </context>
 <context>

@@ -468,6 +468,62 @@
         <source>Imported</source>
         <translation>Importado</translation>
     </message>
+    <message>
+        <source>1 finding worse</source>
+        <translation>1 hallazgo peor</translation>
+    </message>
+    <message>
+        <source>%1 findings worse</source>
+        <translation>%1 hallazgos peores</translation>
+    </message>
+    <message>
+        <source>Follow-up passed</source>
+        <translation>Revisión vencida</translation>
+    </message>
+    <message>
+        <source>Not signed</source>
+        <translation>Sin firmar</translation>
+    </message>
+    <message>
+        <source>follow-up due %1</source>
+        <translation>revisión prevista %1</translation>
+    </message>
+    <message>
+        <source>%1 visits not signed</source>
+        <translation>%1 visitas sin firmar</translation>
+    </message>
+    <message>
+        <source>not signed</source>
+        <translation>sin firmar</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>ninguna aún</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Elegir</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>%1 with a red sign</source>
+        <translation>%1 con signo de alarma</translation>
+    </message>
+    <message>
+        <source>%1 follow-ups passed</source>
+        <translation>%1 revisiones vencidas</translation>
+    </message>
+    <message>
+        <source>%1 not signed</source>
+        <translation>%1 sin firmar</translation>
+    </message>
+    <message>
+        <source>the first %1 of %2</source>
+        <translation>los primeros %1 de %2</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::AngleDial</name>
@@ -603,6 +659,38 @@
         <source>Now</source>
         <translation>Ahora</translation>
     </message>
+    <message>
+        <source>View of the figures</source>
+        <translation>Vista de las figuras</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Frente</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Soles</source>
+        <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>Saddle</source>
+        <translation>Silla de montar</translation>
+    </message>
+    <message>
+        <source>No change of the skin where both visits examined it.</source>
+        <translation>Sin cambios de la piel donde ambas visitas la exploraron.</translation>
+    </message>
+    <message>
+        <source>Outlined: worse in full, better broken.</source>
+        <translation>Contorno: peor continuo, mejor discontinuo.</translation>
+    </message>
+    <message>
+        <source>In other views: %1 changed.</source>
+        <translation>En otras vistas: %1 cambiados.</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::EraseDialog</name>
@@ -637,6 +725,85 @@
     <message>
         <source>Cancel</source>
         <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::EventsCard</name>
+    <message>
+        <source>Events</source>
+        <translation>Sucesos</translation>
+    </message>
+    <message>
+        <source>Kind of event</source>
+        <translation>Tipo de suceso</translation>
+    </message>
+    <message>
+        <source>Day: 2026-03-02 or 2.3.2026</source>
+        <translation>Día: 2026-03-02 o 2.3.2026</translation>
+    </message>
+    <message>
+        <source>Day of the event</source>
+        <translation>Día del suceso</translation>
+    </message>
+    <message>
+        <source>Words, optional</source>
+        <translation>Texto, opcional</translation>
+    </message>
+    <message>
+        <source>Words about the event</source>
+        <translation>Texto sobre el suceso</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>None noted.</source>
+        <translation>Ninguno anotado.</translation>
+    </message>
+    <message>
+        <source>awaited %1</source>
+        <translation>previsto %1</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>Cambiar %1</translation>
+    </message>
+    <message>
+        <source>Take %1 off the list</source>
+        <translation>Quitar %1 de la lista</translation>
+    </message>
+    <message>
+        <source>Add an event</source>
+        <translation>Añadir un suceso</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+    <message>
+        <source>Change this event</source>
+        <translation>Cambiar este suceso</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>The day is missing.</source>
+        <translation>Falta el día.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day. Write it as 2026-03-02 or 2.3.2026.</source>
+        <translation>«%1» no es un día. Escríbalo como 2026-03-02 o 2.3.2026.</translation>
     </message>
 </context>
 <context>
@@ -695,6 +862,14 @@
     <message>
         <source>from the front</source>
         <translation>de frente</translation>
+    </message>
+    <message>
+        <source>soles</source>
+        <translation>plantas</translation>
+    </message>
+    <message>
+        <source>saddle</source>
+        <translation>silla de montar</translation>
     </message>
 </context>
 <context>
@@ -1273,6 +1448,10 @@
         <source>What stood here before is kept as %1.</source>
         <translation>Lo que había antes se conserva como %1.</translation>
     </message>
+    <message>
+        <source>An earlier visit, only to be read.</source>
+        <translation>Una visita anterior, solo para leer.</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::MarkLegend</name>
@@ -1604,6 +1783,14 @@
     <message>
         <source>Nobody by this name or number. New patient takes it over.</source>
         <translation>Nadie con este nombre o número. «Nuevo paciente» lo toma.</translation>
+    </message>
+    <message>
+        <source>Needs a look</source>
+        <translation>Requiere atención</translation>
+    </message>
+    <message>
+        <source>Nobody: no open red sign, nothing worse, no follow-up passed, every visit signed.</source>
+        <translation>Nadie: sin signos de alarma abiertos, nada peor, ninguna revisión vencida, todas las visitas firmadas.</translation>
     </message>
 </context>
 <context>
@@ -1997,6 +2184,10 @@
     <message>
         <source>Next test: %1, %2</source>
         <translation>Siguiente prueba: %1, %2</translation>
+    </message>
+    <message>
+        <source>nothing found yet</source>
+        <translation>nada hallado aún</translation>
     </message>
 </context>
 <context>
@@ -2644,6 +2835,14 @@
         <source>Visit</source>
         <translation>Visita</translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Shows the list of events</source>
+        <translation>Muestra la lista de sucesos</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::TrendPage</name>
@@ -2672,8 +2871,44 @@
         <translation>Hasta ahora hay una visita: una evolución necesita dos.</translation>
     </message>
     <message>
-        <source>A triangle marks a change larger than its threshold. A gap in a line: not examined at that visit. Press a point to open that visit, read only.</source>
-        <translation>Un triángulo marca un cambio mayor que su umbral. Un hueco en una línea: no explorado en esa visita. Pulse un punto para abrir esa visita, solo lectura.</translation>
+        <source>Left: solid line, filled dots. Right: dashed line, hollow dots. A triangle or diamond marks a change larger than its threshold. A gap: not examined. Decision support, not a diagnosis.</source>
+        <translation>Izquierda: línea continua, puntos llenos. Derecha: discontinua, puntos huecos. Un triángulo o rombo marca un cambio mayor que su umbral. Un hueco: no explorado. Ayuda a la decisión, no un diagnóstico.</translation>
+    </message>
+    <message>
+        <source>Course over all visits</source>
+        <translation>Evolución en todas las visitas</translation>
+    </message>
+    <message>
+        <source>Chart as PNG …</source>
+        <translation>Gráfico como PNG …</translation>
+    </message>
+    <message>
+        <source>Chart as SVG …</source>
+        <translation>Gráfico como SVG …</translation>
+    </message>
+    <message>
+        <source>Figures as CSV …</source>
+        <translation>Cifras como CSV …</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Events</source>
+        <translation>Sucesos</translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation>Exportar</translation>
+    </message>
+    <message>
+        <source>A triangle or diamond marks a change larger than its threshold. A gap in a line: not examined at that visit. Press a point to open that visit, read only.</source>
+        <translation>Un triángulo o rombo marca un cambio mayor que su umbral. Un hueco en una línea: no explorado en esa visita. Pulse un punto para abrir esa visita, solo lectura.</translation>
+    </message>
+    <message>
+        <source>Recorded, but not in today's catalogue and so not shown: %1.</source>
+        <translation>Registrado, pero no en el catálogo actual y por eso no mostrado: %1.</translation>
     </message>
 </context>
 <context>
@@ -2815,6 +3050,10 @@
     <message>
         <source>%1 What was recorded since is kept here (changes waiting: %2).</source>
         <translation>%1 Lo registrado desde entonces se conserva aquí (cambios en espera: %2).</translation>
+    </message>
+    <message>
+        <source>Back to the course</source>
+        <translation>Volver a la evolución</translation>
     </message>
 </context>
 <context>

@@ -11,7 +11,7 @@ namespace rhizograph::app {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Practice", text);
+    return QCoreApplication::translate("rhizograph::app", text);
 }
 
 const QString apart = QStringLiteral(" · ");
