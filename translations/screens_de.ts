@@ -2,6 +2,41 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>ListDialog</name>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Vorname</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Familienname</translation>
+    </message>
+    <message>
+        <source>Record number</source>
+        <translation>Aktennummer</translation>
+    </message>
+    <message>
+        <source>Birth date</source>
+        <translation>Geburtsdatum</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Geschlecht</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Kontakt</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>%1 regions</source>
@@ -1191,6 +1226,105 @@
     </message>
 </context>
 <context>
+    <name>rhizograph::app::ListDialog</name>
+    <message>
+        <source>Bring in a list of patients</source>
+        <translation>Eine Patientenliste einlesen</translation>
+    </message>
+    <message>
+        <source>What each column holds</source>
+        <translation>Was jede Spalte enthält</translation>
+    </message>
+    <message>
+        <source>As they would be taken</source>
+        <translation>Wie sie übernommen würden</translation>
+    </message>
+    <message>
+        <source>Patients as they would be taken</source>
+        <translation>Patienten, wie sie übernommen würden</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Record number</source>
+        <translation>Aktennummer</translation>
+    </message>
+    <message>
+        <source>Birth date</source>
+        <translation>Geburtsdatum</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Geschlecht</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Kontakt</translation>
+    </message>
+    <message>
+        <source>Rows that are left out</source>
+        <translation>Ausgelassene Zeilen</translation>
+    </message>
+    <message>
+        <source>Rows that are left out and why</source>
+        <translation>Ausgelassene Zeilen und warum</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Bring in</source>
+        <translation>Einlesen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Column %1 holds</source>
+        <translation>Spalte %1 enthält</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Ausgelassen</translation>
+    </message>
+    <message>
+        <source>How days are written</source>
+        <translation>Wie Tage geschrieben sind</translation>
+    </message>
+    <message>
+        <source>Year, month, day</source>
+        <translation>Jahr, Monat, Tag</translation>
+    </message>
+    <message>
+        <source>Day, month, year</source>
+        <translation>Tag, Monat, Jahr</translation>
+    </message>
+    <message>
+        <source>Month, day, year</source>
+        <translation>Monat, Tag, Jahr</translation>
+    </message>
+    <message>
+        <source>%1: %2 patients are ready, %3 rows are left out.</source>
+        <translation>%1: %2 Patienten sind bereit, %3 Zeilen ausgelassen.</translation>
+    </message>
+    <message>
+        <source>Bring in %1 patients</source>
+        <translation>%1 Patienten einlesen</translation>
+    </message>
+    <message>
+        <source>Nothing was brought in. %1</source>
+        <translation>Nichts wurde eingelesen. %1</translation>
+    </message>
+</context>
+<context>
     <name>rhizograph::app::MainWindow</name>
     <message>
         <source>Patients</source>
@@ -1451,6 +1585,14 @@
     <message>
         <source>An earlier visit, only to be read.</source>
         <translation>Ein früherer Besuch, nur zum Lesen.</translation>
+    </message>
+    <message>
+        <source>A list of patients</source>
+        <translation>Eine Patientenliste</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.tsv *.txt)</source>
+        <translation>Tabellen (*.csv *.tsv *.txt)</translation>
     </message>
 </context>
 <context>
@@ -1791,6 +1933,14 @@
     <message>
         <source>Nobody: no open red sign, nothing worse, no follow-up passed, every visit signed.</source>
         <translation>Niemand: kein offenes Warnzeichen, nichts schlechter, keine Kontrolle überfällig, jeder Besuch unterschrieben.</translation>
+    </message>
+    <message>
+        <source>From a list …</source>
+        <translation>Aus einer Liste …</translation>
+    </message>
+    <message>
+        <source>Bring in a list of patients</source>
+        <translation>Eine Patientenliste einlesen</translation>
     </message>
 </context>
 <context>
@@ -2740,6 +2890,10 @@
     <message>
         <source>Before signing</source>
         <translation>Vor dem Unterschreiben</translation>
+    </message>
+    <message>
+        <source>Short form</source>
+        <translation>Kurzform</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,41 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>ListDialog</name>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Nombre de pila</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Apellido</translation>
+    </message>
+    <message>
+        <source>Record number</source>
+        <translation>Número de historia</translation>
+    </message>
+    <message>
+        <source>Birth date</source>
+        <translation>Fecha de nacimiento</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Sexo</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Contacto</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Observaciones</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>%1 regions</source>
@@ -1191,6 +1226,105 @@
     </message>
 </context>
 <context>
+    <name>rhizograph::app::ListDialog</name>
+    <message>
+        <source>Bring in a list of patients</source>
+        <translation>Incorporar una lista de pacientes</translation>
+    </message>
+    <message>
+        <source>What each column holds</source>
+        <translation>Qué contiene cada columna</translation>
+    </message>
+    <message>
+        <source>As they would be taken</source>
+        <translation>Cómo se tomarían</translation>
+    </message>
+    <message>
+        <source>Patients as they would be taken</source>
+        <translation>Pacientes tal como se tomarían</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Record number</source>
+        <translation>Número de historia</translation>
+    </message>
+    <message>
+        <source>Birth date</source>
+        <translation>Fecha de nacimiento</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Sexo</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Contacto</translation>
+    </message>
+    <message>
+        <source>Rows that are left out</source>
+        <translation>Filas omitidas</translation>
+    </message>
+    <message>
+        <source>Rows that are left out and why</source>
+        <translation>Filas omitidas y por qué</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Bring in</source>
+        <translation>Incorporar</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Column %1 holds</source>
+        <translation>La columna %1 contiene</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Omitida</translation>
+    </message>
+    <message>
+        <source>How days are written</source>
+        <translation>Cómo se escriben los días</translation>
+    </message>
+    <message>
+        <source>Year, month, day</source>
+        <translation>Año, mes, día</translation>
+    </message>
+    <message>
+        <source>Day, month, year</source>
+        <translation>Día, mes, año</translation>
+    </message>
+    <message>
+        <source>Month, day, year</source>
+        <translation>Mes, día, año</translation>
+    </message>
+    <message>
+        <source>%1: %2 patients are ready, %3 rows are left out.</source>
+        <translation>%1: %2 pacientes listos, %3 filas omitidas.</translation>
+    </message>
+    <message>
+        <source>Bring in %1 patients</source>
+        <translation>Incorporar %1 pacientes</translation>
+    </message>
+    <message>
+        <source>Nothing was brought in. %1</source>
+        <translation>No se incorporó nada. %1</translation>
+    </message>
+</context>
+<context>
     <name>rhizograph::app::MainWindow</name>
     <message>
         <source>Patients</source>
@@ -1451,6 +1585,14 @@
     <message>
         <source>An earlier visit, only to be read.</source>
         <translation>Una visita anterior, solo para leer.</translation>
+    </message>
+    <message>
+        <source>A list of patients</source>
+        <translation>Una lista de pacientes</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.tsv *.txt)</source>
+        <translation>Tablas (*.csv *.tsv *.txt)</translation>
     </message>
 </context>
 <context>
@@ -1791,6 +1933,14 @@
     <message>
         <source>Nobody: no open red sign, nothing worse, no follow-up passed, every visit signed.</source>
         <translation>Nadie: sin signos de alarma abiertos, nada peor, ninguna revisión vencida, todas las visitas firmadas.</translation>
+    </message>
+    <message>
+        <source>From a list …</source>
+        <translation>De una lista …</translation>
+    </message>
+    <message>
+        <source>Bring in a list of patients</source>
+        <translation>Incorporar una lista de pacientes</translation>
     </message>
 </context>
 <context>
@@ -2740,6 +2890,10 @@
     <message>
         <source>Before signing</source>
         <translation>Antes de firmar</translation>
+    </message>
+    <message>
+        <source>Short form</source>
+        <translation>Forma breve</translation>
     </message>
 </context>
 <context>
