@@ -10,10 +10,6 @@
 namespace rhizograph::app {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("rhizograph::app", text);
-}
-
 QString word(const std::string& text) {
     return QString::fromStdString(text);
 }

@@ -15,7 +15,7 @@ struct Preferences {
     bool impressionFolded = false;
     Language language = Language::english;
     bool tourSeen = false;
-    QString backupFolder; ///< where the daily backups go; empty: a folder beside the clinic
+    QString backupFolder{}; ///< where the daily backups go; empty: a folder beside the clinic
     bool operator==(const Preferences&) const = default;
 };
 
