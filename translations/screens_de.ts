@@ -1594,6 +1594,18 @@
         <source>Tables (*.csv *.tsv *.txt)</source>
         <translation>Tabellen (*.csv *.tsv *.txt)</translation>
     </message>
+    <message>
+        <source>What %1 recorded is not saved yet, so only they can go on with the open visit.</source>
+        <translation>Was %1 eingetragen hat, ist noch nicht gespeichert; deshalb kann nur diese Person mit dem offenen Besuch weitermachen.</translation>
+    </message>
+    <message>
+        <source>This visit was signed meanwhile: it can only be read now.</source>
+        <translation>Dieser Besuch wurde inzwischen unterschrieben: Er kann jetzt nur noch gelesen werden.</translation>
+    </message>
+    <message>
+        <source>Your role in this clinic was changed.</source>
+        <translation>Ihre Rolle in dieser Praxis wurde geändert.</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::MarkLegend</name>
@@ -1718,7 +1730,7 @@
         <translation>Neuer Patient</translation>
     </message>
     <message>
-        <source>Correct the patient's entry</source>
+        <source>Correct the patient&apos;s entry</source>
         <translation>Patienteneintrag berichtigen</translation>
     </message>
     <message>
@@ -2379,7 +2391,7 @@
         <translation>Praxis</translation>
     </message>
     <message>
-        <source>Letterhead: the first line is the clinic's name</source>
+        <source>Letterhead: the first line is the clinic&apos;s name</source>
         <translation>Briefkopf: die erste Zeile ist der Name der Praxis</translation>
     </message>
     <message>
@@ -2943,7 +2955,7 @@
         <translation>Ein Druck erfasst</translation>
     </message>
     <message>
-        <source>A second press on the same value clears it. The patient's right stands on the left half, as when you face each other. Hold a button for a note, for not testable and for how the test is done.</source>
+        <source>A second press on the same value clears it. The patient&apos;s right stands on the left half, as when you face each other. Hold a button for a note, for not testable and for how the test is done.</source>
         <translation>Ein zweiter Druck auf denselben Wert löscht ihn. Die rechte Seite des Patienten steht auf der linken Hälfte, wie beim Gegenüberstehen. Eine Schaltfläche halten: Notiz, nicht prüfbar, wie geprüft wird.</translation>
     </message>
     <message>
@@ -3061,7 +3073,7 @@
         <translation>Dreieck oder Raute: Veränderung über ihrer Schwelle. Lücke in einer Linie: bei diesem Besuch nicht untersucht. Einen Punkt drücken öffnet den Besuch, nur lesen.</translation>
     </message>
     <message>
-        <source>Recorded, but not in today's catalogue and so not shown: %1.</source>
+        <source>Recorded, but not in today&apos;s catalogue and so not shown: %1.</source>
         <translation>Erfasst, aber nicht im heutigen Katalog und daher nicht gezeigt: %1.</translation>
     </message>
 </context>
@@ -3239,11 +3251,19 @@
         <source>Changed by somebody else. %1</source>
         <translation>Von jemand anderem geändert. %1</translation>
     </message>
+    <message>
+        <source>Somebody else wrote this plan: “%1” Before, it was: “%2”</source>
+        <translation>Jemand anders hat diesen Plan geschrieben: „%1“ Vorher stand dort: „%2“</translation>
+    </message>
+    <message>
+        <source>%1 Acknowledged by %2.</source>
+        <translation>%1 Bestätigt von %2.</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::WordsEditor</name>
     <message>
-        <source>Changed from the program's words</source>
+        <source>Changed from the program&apos;s words</source>
         <translation>Vom Wortlaut des Programms abweichend</translation>
     </message>
     <message>
@@ -3255,7 +3275,7 @@
         <translation>Diesen Wortlaut verwenden</translation>
     </message>
     <message>
-        <source>Back to the program's words</source>
+        <source>Back to the program&apos;s words</source>
         <translation>Zurück zum Wortlaut des Programms</translation>
     </message>
     <message>

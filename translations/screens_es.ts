@@ -1594,6 +1594,18 @@
         <source>Tables (*.csv *.tsv *.txt)</source>
         <translation>Tablas (*.csv *.tsv *.txt)</translation>
     </message>
+    <message>
+        <source>What %1 recorded is not saved yet, so only they can go on with the open visit.</source>
+        <translation>Lo que %1 registró aún no está guardado; por eso solo esa persona puede seguir con la visita abierta.</translation>
+    </message>
+    <message>
+        <source>This visit was signed meanwhile: it can only be read now.</source>
+        <translation>Esta visita se firmó entretanto: ahora solo puede leerse.</translation>
+    </message>
+    <message>
+        <source>Your role in this clinic was changed.</source>
+        <translation>Su función en esta clínica ha cambiado.</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::MarkLegend</name>
@@ -1718,7 +1730,7 @@
         <translation>Nuevo paciente</translation>
     </message>
     <message>
-        <source>Correct the patient's entry</source>
+        <source>Correct the patient&apos;s entry</source>
         <translation>Corregir los datos del paciente</translation>
     </message>
     <message>
@@ -2379,7 +2391,7 @@
         <translation>Consulta</translation>
     </message>
     <message>
-        <source>Letterhead: the first line is the clinic's name</source>
+        <source>Letterhead: the first line is the clinic&apos;s name</source>
         <translation>Membrete: la primera línea es el nombre de la consulta</translation>
     </message>
     <message>
@@ -2943,7 +2955,7 @@
         <translation>Una pulsación registra</translation>
     </message>
     <message>
-        <source>A second press on the same value clears it. The patient's right stands on the left half, as when you face each other. Hold a button for a note, for not testable and for how the test is done.</source>
+        <source>A second press on the same value clears it. The patient&apos;s right stands on the left half, as when you face each other. Hold a button for a note, for not testable and for how the test is done.</source>
         <translation>Una segunda pulsación sobre el mismo valor lo borra. La derecha del paciente está en la mitad izquierda, como al estar frente a frente. Mantenga un botón para nota, no valorable y cómo se hace la prueba.</translation>
     </message>
     <message>
@@ -3061,7 +3073,7 @@
         <translation>Un triángulo o rombo marca un cambio mayor que su umbral. Un hueco en una línea: no explorado en esa visita. Pulse un punto para abrir esa visita, solo lectura.</translation>
     </message>
     <message>
-        <source>Recorded, but not in today's catalogue and so not shown: %1.</source>
+        <source>Recorded, but not in today&apos;s catalogue and so not shown: %1.</source>
         <translation>Registrado, pero no en el catálogo actual y por eso no mostrado: %1.</translation>
     </message>
 </context>
@@ -3239,11 +3251,19 @@
         <source>Changed by somebody else. %1</source>
         <translation>Cambiado por otra persona. %1</translation>
     </message>
+    <message>
+        <source>Somebody else wrote this plan: “%1” Before, it was: “%2”</source>
+        <translation>Otra persona escribió este plan: «%1» Antes decía: «%2»</translation>
+    </message>
+    <message>
+        <source>%1 Acknowledged by %2.</source>
+        <translation>%1 Confirmado por %2.</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::WordsEditor</name>
     <message>
-        <source>Changed from the program's words</source>
+        <source>Changed from the program&apos;s words</source>
         <translation>Distinto del texto del programa</translation>
     </message>
     <message>
@@ -3255,7 +3275,7 @@
         <translation>Usar este texto</translation>
     </message>
     <message>
-        <source>Back to the program's words</source>
+        <source>Back to the program&apos;s words</source>
         <translation>Volver al texto del programa</translation>
     </message>
     <message>

@@ -94,14 +94,14 @@ void VisitSession::restNormal(const QString& text, const std::vector<const Item*
 }
 
 void VisitSession::setPlan(const QString& text) {
-    if (start_.readOnly || text == start_.plan) return;
+    if (!mayPlan() || text == start_.plan) return;
     start_.plan = text;
     if (record_ != nullptr) record_->setPlan(start_.visit.id, text);
     emit planChanged();
 }
 
 void VisitSession::acknowledge(const QString& sign, const QString& urgency) {
-    if (start_.readOnly) return;
+    if (!mayAcknowledge()) return;
     start_.acknowledgements.push_back({sign.toStdString(), urgency.toStdString(),
                                        start_.userName.toStdString(),
                                        QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString()});
@@ -136,6 +136,23 @@ void VisitSession::takeOver(const std::vector<FindingChange>& changes) {
         break;
     }
     show(keys);
+}
+
+void VisitSession::takeOverPlan(const QString& text) {
+    if (text == start_.plan) return;
+    start_.plan = text;
+    emit planChanged();
+}
+
+void VisitSession::takeOverAcknowledgements(std::vector<RedSignAcknowledgement> all) {
+    start_.acknowledgements = std::move(all);
+    countOpenRedSigns();
+    emit acknowledgementsChanged();
+}
+
+void VisitSession::close() {
+    start_.readOnly = true;
+    undo_.clear();
 }
 
 std::vector<FindingKey> VisitSession::put(const std::vector<FindingChange>& changes) {

@@ -47,6 +47,12 @@ class VisitSession : public QObject {
     Q_OBJECT
 
 public:
+    /// What the role of who is signed in lets them do besides recording.
+    struct Rights {
+        bool acknowledge = true;
+        bool plan = true;
+        bool sign = true; ///< and write addenda once it is signed
+    };
     struct Start {
         Patient patient;
         Visit visit;
@@ -57,6 +63,7 @@ public:
         QString plan;
         QString userName;
         bool readOnly = false;
+        Rights rights;
         FindingPast past; ///< empty where there is no record to ask
     };
 
@@ -71,6 +78,9 @@ public:
     [[nodiscard]] const Exam* previous() const { return start_.previous ? &*start_.previous : nullptr; }
     [[nodiscard]] const Assessment& assessment() const { return assessment_; }
     [[nodiscard]] bool readOnly() const { return start_.readOnly; }
+    [[nodiscard]] bool mayAcknowledge() const { return !start_.readOnly && start_.rights.acknowledge; }
+    [[nodiscard]] bool mayPlan() const { return !start_.readOnly && start_.rights.plan; }
+    [[nodiscard]] bool maySign() const { return !start_.readOnly && start_.rights.sign; }
     [[nodiscard]] QUndoStack& undoStack() { return undo_; }
 
     /// Where the clinic moved items between what shows at once and what waits behind More.
@@ -89,6 +99,10 @@ public:
     /// What somebody else wrote to this visit: it shows, and is not written again. Steps of the undo stack
     /// that would take it back are dropped.
     void takeOver(const std::vector<FindingChange>& changes);
+    void takeOverPlan(const QString& text);
+    void takeOverAcknowledgements(std::vector<RedSignAcknowledgement> all);
+    /// Somebody else signed the visit: from now on nothing can be changed.
+    void close();
 
     void setPlan(const QString& text);
     [[nodiscard]] const QString& plan() const { return start_.plan; }

@@ -145,7 +145,7 @@ void SummaryPage::addAddendum(const QString& text) {
         return;
     }
     readRecord();
-    panel_->setReadOnly(true, tr("signed"));
+    allowWhatIsAllowed();
     panel_->say(tr("Added."));
     refresh();
 }

@@ -60,7 +60,8 @@ SummaryPage::SummaryPage(VisitSession& session, Store& store, std::shared_ptr<co
     for (const auto change : {&VisitSession::assessed, &VisitSession::acknowledgementsChanged})
         connect(&session_, change, this, &SummaryPage::refreshSoon);
     connect(&session_, &VisitSession::planChanged, this, [this] {
-        panel_->setPlan(session_.plan());
+        // What is being typed is written in a moment, over what somebody else wrote.
+        if (!planTimer_.isActive()) panel_->setPlan(session_.plan());
         refreshSoon();
     });
 }
@@ -115,8 +116,7 @@ void SummaryPage::build() {
     job_ = new PdfJob(this);
 
     panel_->setPlan(session_.plan());
-    const bool readOnly = session_.readOnly() || isSigned();
-    panel_->setReadOnly(readOnly, isSigned() ? tr("signed") : readOnly ? tr("read only") : tr("draft"));
+    allowWhatIsAllowed();
     connect(panel_, &SummaryPanel::planEdited, this, [this] { planTimer_.start(); });
     connect(panel_, &SummaryPanel::optionsChanged, this, &SummaryPage::refresh);
     connect(panel_, &SummaryPanel::goToItem, this, &SummaryPage::goToItem);
@@ -135,6 +135,15 @@ void SummaryPage::build() {
     connect(editor_, &WordsEditor::accepted, this, &SummaryPage::acceptWords);
     connect(editor_, &WordsEditor::cancelled, this, [this] { side_->setCurrentIndex(0); });
     connect(job_, &PdfJob::finished, this, &SummaryPage::pdfDone);
+}
+
+void SummaryPage::allowWhatIsAllowed() {
+    SummaryPanel::May may;
+    may.change = !session_.readOnly() && !isSigned();
+    may.plan = session_.mayPlan() && !isSigned();
+    may.sign = session_.maySign() && !isSigned();
+    may.addend = isSigned() && session_.start().rights.sign;
+    panel_->allow(may, isSigned() ? tr("signed") : may.change ? tr("draft") : tr("read only"));
 }
 
 PageIdentity SummaryPage::identity() const {
@@ -230,7 +239,7 @@ void SummaryPage::refresh() {
 
 void SummaryPage::flushPlan() {
     planTimer_.stop();
-    if (panel_->plan() != session_.plan() && !session_.readOnly()) session_.setPlan(panel_->plan());
+    if (panel_->plan() != session_.plan() && session_.mayPlan()) session_.setPlan(panel_->plan());
 }
 
 void SummaryPage::showEvent(QShowEvent* event) {

@@ -63,6 +63,7 @@ protected:
 private:
     void build();
     void readRecord();
+    void allowWhatIsAllowed();
     void refreshSoon();
     void refresh();
     void acceptWords(const QString& section, const QString& words, const QString& generated);

@@ -219,13 +219,13 @@ QString SummaryPanel::plan() const {
     return plan_->toPlainText();
 }
 
-void SummaryPanel::setReadOnly(bool readOnly, const QString& state) {
+void SummaryPanel::allow(const May& may, const QString& state) {
     state_->setText(state);
-    plan_->setReadOnly(readOnly);
-    phrases_->setVisible(!readOnly);
-    sign_->setVisible(!readOnly);
-    warnings_->setVisible(!readOnly);
-    addendum_->setVisible(readOnly);
+    plan_->setReadOnly(!may.plan);
+    phrases_->setVisible(may.plan);
+    sign_->setVisible(may.sign);
+    warnings_->setVisible(may.change);
+    addendum_->setVisible(may.addend);
     addendumField_->clear();
 }
 

@@ -25,7 +25,14 @@ public:
     void setPlan(const QString& plan);
     [[nodiscard]] QString plan() const;
     [[nodiscard]] QPlainTextEdit& planField() { return *plan_; }
-    void setReadOnly(bool readOnly, const QString& state);
+    /// What may be done here; what may not is not offered.
+    struct May {
+        bool change = true; ///< findings, and with them what stands before signing
+        bool plan = true;
+        bool sign = true;
+        bool addend = false;
+    };
+    void allow(const May& may, const QString& state);
     void showWarnings(const std::vector<SigningWarning>& warnings);
     void say(const QString& text); ///< one line on what became of the last way out
     [[nodiscard]] QString said() const;

@@ -84,6 +84,8 @@ Result<VisitSession::Start> startOf(Store& store, const VisitId& id, bool onlyRe
     start.userName = QString::fromStdString(user->name);
     start.readOnly = onlyRead || start.visit.state == VisitState::signedOff ||
                      !allows(user->role, Permission::recordFindings);
+    start.rights = {allows(user->role, Permission::acknowledgeSigns),
+                    allows(user->role, Permission::writePlan), allows(user->role, Permission::sign)};
     if (auto outcome = addEarlier(store, start); !outcome) return outcome.problems();
     return start;
 }

@@ -177,17 +177,23 @@ void MainWindow::enter() {
     if (!settings) complain(settings.problems());
     if (!untold_.isEmpty()) tell(std::exchange(untold_, {}));
     if (visitPage_ == nullptr) return showPatients();
-    if (before && before->id == user_->id) {
+    const bool same = before && before->id == user_->id && before->role == user_->role;
+    if (same && !signedMeanwhile()) {
         stack_->setCurrentWidget(visitPage_.get());
         return;
     }
-    // Someone else goes on with the open visit, under their own name.
-    const VisitId open = visit_.session->start().visit.id;
-    const int page = visitPage_->pageIndex();
-    if (closeVisit()) openVisitById(open, page);
+    // Someone else goes on with the open visit, under their own name and with their own rights.
+    if (reopenVisit()) return;
+    user_ = before;
+    lockSaying(tr("What %1 recorded is not saved yet, so only they can go on with the open visit.")
+                   .arg(QString::fromStdString(before->name)));
 }
 
 void MainWindow::lock() {
+    lockSaying(visitPage_ != nullptr ? tr("Locked. The open visit is kept.") : tr("Locked."));
+}
+
+void MainWindow::lockSaying(const QString& notice) {
     if (locked_ || store_ == nullptr || !store_->signedIn()) return;
     locked_ = true;
     if (QWidget* popup = QApplication::activePopupWidget()) popup->close();
@@ -197,7 +203,7 @@ void MainWindow::lock() {
     patients_->clear();
     audit_->clear();
     rooms_->setCurrentWidget(patients_);
-    askSignIn(visitPage_ != nullptr ? tr("Locked. The open visit is kept.") : tr("Locked."));
+    askSignIn(notice);
 }
 
 void MainWindow::setPreferences(const Preferences& preferences) {

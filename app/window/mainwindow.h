@@ -111,6 +111,7 @@ private:
     void askSignIn(const QString& notice);
     void signIn(const UserId& user, const QString& passphrase);
     void enter();
+    void lockSaying(const QString& notice);
     void complain(const Problems& problems);
     bool succeeded(const Outcome& outcome);
     void otherFile();
@@ -150,7 +151,16 @@ private:
     void showForm();
     void savePatient(const PatientId& id, const Identity& identity, bool visit);
     void beginVisit(const PatientId& patient);
-    void showVisit(OpenVisit visit, int page);
+    /// The visit whose course led to the open one, which is only read, and the page it showed.
+    struct WayBack {
+        VisitId visit;
+        int page = 0;
+    };
+    void showVisit(const VisitId& id, int page, const std::optional<WayBack>& back);
+    bool reopenVisit();
+    void judgeVisitAnew();
+    [[nodiscard]] bool signedMeanwhile();
+    void connectWayBack();
     void showVisitPage(int page);
     bool closeVisit();
     bool settleRecord();
@@ -172,7 +182,7 @@ private:
     bool painted_ = false;   ///< the first screen is there
     bool copySaved_ = false; ///< what the last "save a copy" came to
     OpenVisit visit_;
-    std::optional<VisitId> cameFrom_;      ///< the visit whose course led to this one, which is only read
+    std::optional<WayBack> wayBack_;
     std::unique_ptr<VisitPage> visitPage_; ///< uses visit_, so it goes first
     std::unique_ptr<VisitWatch> watch_;    ///< uses visit_ and store_
     QTimer idle_;

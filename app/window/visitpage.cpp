@@ -29,22 +29,22 @@ constexpr int stripWords = 1100;
 
 } // namespace
 
-VisitPage::VisitPage(VisitSession& session, QueuedRecord* record, Rights rights, std::vector<WorkPage> pages,
+VisitPage::VisitPage(VisitSession& session, QueuedRecord* record, std::vector<WorkPage> pages,
                      QWidget* parent)
     : QWidget(parent), session_(session), record_(record) {
     for (WorkPage& page : pages)
         pages_.push_back({std::move(page), nullptr});
-    build(rights);
+    build();
     connectRecord();
     refreshRail();
     setFocusPolicy(Qt::StrongFocus); // keys work before anything is pressed
     showPage(0);
 }
 
-void VisitPage::build(Rights rights) {
+void VisitPage::build() {
     work_ = new QStackedWidget(this);
     strip_ = new PatientStrip(session_, this);
-    redSigns_ = new RedSignBar(session_, rights.acknowledge && !session_.readOnly(), this);
+    redSigns_ = new RedSignBar(session_, session_.mayAcknowledge(), this);
     rail_ = new Rail(this);
     impression_ = new ImpressionPanel(session_, this);
     finder_ = new Finder(session_.catalogue(), this);
@@ -127,6 +127,10 @@ void VisitPage::notice(const QString& text) {
     notice_->say(text);
     notice_->show();
     arrange();
+}
+
+QString VisitPage::noticed() const {
+    return notice_->isHidden() ? QString{} : notice_->text();
 }
 
 void VisitPage::offerWayBack(const QString& text) {

@@ -23,12 +23,8 @@ class VisitPage : public QWidget {
     Q_OBJECT
 
 public:
-    struct Rights {
-        bool acknowledge = true;
-    };
-
     /// `record` may be null: nothing is stored then. Both outlive the page.
-    VisitPage(VisitSession& session, QueuedRecord* record, Rights rights, std::vector<WorkPage> pages,
+    VisitPage(VisitSession& session, QueuedRecord* record, std::vector<WorkPage> pages,
               QWidget* parent = nullptr);
 
     [[nodiscard]] VisitSession& session() { return session_; }
@@ -45,7 +41,8 @@ public:
     void showPage(int index);
     void goTo(const FindingKey& key);
     void openFinder();
-    void notice(const QString& text); ///< one line over the work, until it is closed
+    void notice(const QString& text);      ///< one line over the work, until it is closed
+    [[nodiscard]] QString noticed() const; ///< the line that shows; empty when none does
     /// A line that stays, with a way back to where this visit was opened from.
     void offerWayBack(const QString& text);
     [[nodiscard]] bool upright() const { return upright_; }
@@ -66,7 +63,7 @@ private:
         WorkPage page;
         QWidget* widget = nullptr;
     };
-    void build(Rights rights);
+    void build();
     void connectRecord();
     void refreshRail();
     void showSaved();

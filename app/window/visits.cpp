@@ -17,17 +17,20 @@
 #include "window/visitwatch.h"
 
 #include <algorithm>
+#include <QApplication>
 #include <QDateTime>
 #include <QFileDialog>
 #include <QLineEdit>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QStackedWidget>
+#include <QTimer>
 
 namespace rhizograph::app {
 namespace {
 
 constexpr std::chrono::seconds longestWait{3};
+constexpr std::chrono::milliseconds betweenTries{250};
 
 ExamOptions examOptions(const ClinicSettings& settings, std::shared_ptr<const HowTos> howTos) {
     ExamOptions options;
@@ -79,34 +82,75 @@ void MainWindow::beginVisit(const PatientId& patient) {
 }
 
 void MainWindow::openVisitById(const VisitId& id, int page) {
-    if (!closeVisit()) return;
-    if (!materials_.get()) return complain(materials_.get().problems());
-    auto opened = openVisit(*store_, materials().knowledge, id);
-    if (!opened) return complain(opened.problems());
-    showVisit(std::move(opened).value(), page);
+    if (closeVisit()) showVisit(id, page, {});
 }
 
 void MainWindow::readVisit(const VisitId& id) {
     // From course to course the way back leads to where it began.
-    const VisitId from = cameFrom_.value_or(visit_.session->start().visit.id);
-    const int page = visitPage_->pageIndex();
-    if (id == from) return openVisitById(from, page);
-    if (!closeVisit()) return;
-    auto opened = openVisit(*store_, materials().knowledge, id, true);
-    if (!opened) return complain(opened.problems());
-    showVisit(std::move(opened).value(), 0);
-    cameFrom_ = from;
-    visitPage_->offerWayBack(tr("An earlier visit, only to be read."));
-    connect(visitPage_.get(), &VisitPage::wayBackWanted, this, [this, from, page] {
-        QMetaObject::invokeMethod(
-            this, [this, from, page] { openVisitById(from, page); }, Qt::QueuedConnection);
-    });
+    const WayBack back =
+        wayBack_.value_or(WayBack{visit_.session->start().visit.id, visitPage_->pageIndex()});
+    if (id == back.visit) return openVisitById(id, back.page);
+    if (closeVisit()) showVisit(id, 0, back);
 }
 
-void MainWindow::showVisit(OpenVisit visit, int page) {
-    visit_ = std::move(visit);
-    cameFrom_.reset();
+bool MainWindow::reopenVisit() {
+    const VisitId id = visit_.session->start().visit.id;
+    const int page = visitPage_->pageIndex();
+    const std::optional<WayBack> back = wayBack_;
+    if (!closeVisit()) return false;
+    showVisit(id, page, back);
+    return true;
+}
+
+void MainWindow::judgeVisitAnew() {
+    if (visitPage_ == nullptr || locked_) return; // the next sign-in judges it
+    // What a dialog still works on must not vanish below it.
+    const bool busy =
+        QApplication::activeModalWidget() != nullptr || QApplication::activePopupWidget() != nullptr;
+    if (busy || (visit_.record != nullptr && visit_.record->waiting() > 0)) {
+        QTimer::singleShot(betweenTries, this, &MainWindow::judgeVisitAnew);
+        return;
+    }
+    QStringList said{visitPage_->noticed()};               // what was not recorded any more
+    const bool behind = stack_->currentWidget() == house_; // the settings stand over it
+    if (!reopenVisit() || visitPage_ == nullptr) return;
+    if (behind) stack_->setCurrentWidget(house_);
+    user_ = store_->signedIn();
+    if (visit_.session->start().visit.state == VisitState::signedOff)
+        said << tr("This visit was signed meanwhile: it can only be read now.");
+    else
+        said << tr("Your role in this clinic was changed.");
+    said.removeAll(QString{});
+    visitPage_->notice(said.join(u' '));
+}
+
+/// A visit that was opened only to be read stays so, whoever goes on with it.
+void MainWindow::showVisit(const VisitId& id, int page, const std::optional<WayBack>& back) {
+    auto opened = materials_.get() ? openVisit(*store_, materials().knowledge, id, back.has_value())
+                                   : Result<OpenVisit>{materials_.get().problems()};
+    if (!opened) {
+        if (stack_->currentWidget() != house_) showPatients();
+        return complain(opened.problems());
+    }
+    visit_ = std::move(opened).value();
+    wayBack_ = back;
     showVisitPage(page);
+}
+
+/// Whether somebody signed the open visit since it was opened; unreadable counts as signed.
+bool MainWindow::signedMeanwhile() {
+    const Visit& shown = visit_.session->start().visit;
+    const auto present = store_->visit(shown.id);
+    return shown.state != VisitState::signedOff && (!present || present->state == VisitState::signedOff);
+}
+
+void MainWindow::connectWayBack() {
+    if (!wayBack_) return;
+    visitPage_->offerWayBack(tr("An earlier visit, only to be read."));
+    connect(visitPage_.get(), &VisitPage::wayBackWanted, this, [this, back = *wayBack_] {
+        QMetaObject::invokeMethod(
+            this, [this, back] { openVisitById(back.visit, back.page); }, Qt::QueuedConnection);
+    });
 }
 
 void MainWindow::showVisitPage(int page) {
@@ -117,7 +161,7 @@ void MainWindow::showVisitPage(int page) {
         QMetaObject::invokeMethod(this, &MainWindow::signVisit, Qt::QueuedConnection);
     };
     visitPage_ = std::make_unique<VisitPage>(
-        session, visit_.record.get(), VisitPage::Rights{allows(user_->role, Permission::acknowledgeSigns)},
+        session, visit_.record.get(),
         workPages(session, *store_, materials().art, examOptions(clinic_, materials().howTos),
                   orderedSteps(session.catalogue(), clinic_.stepOrder), sign));
     visitPage_->impression().setFolded(preferences_.impressionFolded);
@@ -154,6 +198,8 @@ void MainWindow::showVisitPage(int page) {
             });
     watch_ = std::make_unique<VisitWatch>(*store_, session, visit_.record.get());
     connect(watch_.get(), &VisitWatch::overwritten, visitPage_.get(), &VisitPage::notice);
+    connect(watch_.get(), &VisitWatch::judgementDue, this, &MainWindow::judgeVisitAnew, Qt::QueuedConnection);
+    connectWayBack();
     stack_->addWidget(visitPage_.get());
     stack_->setCurrentWidget(visitPage_.get());
     visitPage_->setFocus();
@@ -260,8 +306,7 @@ void MainWindow::moveVisitOn(VisitState state) {
 void MainWindow::signVisit() {
     if (visit_.session == nullptr || !settleRecord()) return;
     const VisitId id = visit_.session->start().visit.id;
-    const int page = visitPage_->pageIndex();
-    if (succeeded(store_->sign(id, materials().knowledge.version()))) openVisitById(id, page);
+    if (succeeded(store_->sign(id, materials().knowledge.version()))) reopenVisit();
 }
 
 } // namespace rhizograph::app
