@@ -42,6 +42,7 @@ void ChangeTable::gather() {
         shown_.insert(shown_.end(), rows.begin(), rows.end());
     }
     placed_ = place(width());
+    placedFor_ = width();
     updateGeometry();
     update();
 }
@@ -75,7 +76,8 @@ std::vector<ChangeTable::Placed> ChangeTable::place(int width) const {
 }
 
 int ChangeTable::heightForWidth(int width) const {
-    const auto placed = width == this->width() && placed_.size() == shown_.size() ? placed_ : place(width);
+    // A scroll area asks between the change of the width and the event that tells of it.
+    const auto placed = width == placedFor_ && placed_.size() == shown_.size() ? placed_ : place(width);
     return placed.empty() ? headHeight() : placed.back().rect.bottom() + 2;
 }
 
@@ -184,6 +186,7 @@ void ChangeTable::paintRow(QPainter& painter, std::size_t index) const {
 
 void ChangeTable::resizeEvent(QResizeEvent*) {
     placed_ = place(width());
+    placedFor_ = width();
 }
 
 void ChangeTable::changeEvent(QEvent* event) {

@@ -67,6 +67,7 @@ private:
     ChangeRows rows_;
     std::vector<ChangeRow> shown_;
     std::vector<Placed> placed_;
+    int placedFor_ = -1; ///< the width they are placed for
     std::set<int> open_;
     int focus_ = -1;
 };

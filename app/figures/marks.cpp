@@ -9,6 +9,8 @@ namespace {
 
 constexpr int swatchWidth = 25;
 constexpr int swatchHeight = 18;
+constexpr int toWord = 8;
+constexpr int toNext = 18;
 
 } // namespace
 
@@ -43,22 +45,45 @@ MarkLegend::MarkLegend(std::vector<Entry> entries, const QString& hint, QWidget*
     for (const auto& entry : entries_)
         words << entry.word;
     setAccessibleName(tr("Legend: %1").arg(words.join(QStringLiteral(", "))));
-    setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
 }
 
-int MarkLegend::entriesWidth() const {
-    const QFontMetrics metrics(sized(this, 15));
-    int width = 0;
-    for (const auto& entry : entries_)
-        width += grown(this, swatchWidth) + 8 + metrics.horizontalAdvance(entry.word) + 18;
-    return width;
+int MarkLegend::entryWidth(const Entry& entry) const {
+    return grown(this, swatchWidth) + toWord + QFontMetrics(sized(this, 15)).horizontalAdvance(entry.word) +
+           toNext;
+}
+
+int MarkLegend::rowHeight() const {
+    return grown(this, 28);
+}
+
+std::vector<QPoint> MarkLegend::places(int width) const {
+    std::vector<QPoint> out;
+    QPoint at(1, 0);
+    for (const Entry& entry : entries_) {
+        const int next = entryWidth(entry);
+        if (at.x() > 1 && at.x() + next - toNext > width) at = QPoint(1, at.y() + rowHeight());
+        out.push_back(at);
+        at.rx() += next;
+    }
+    return out;
 }
 
 QSize MarkLegend::sizeHint() const {
-    return {entriesWidth(), grown(this, 28)};
+    int width = 0;
+    for (const Entry& entry : entries_)
+        width += entryWidth(entry);
+    return {width, rowHeight()};
 }
+
 QSize MarkLegend::minimumSizeHint() const {
-    return {100, grown(this, 28)};
+    return {100, rowHeight()};
+}
+
+int MarkLegend::heightForWidth(int width) const {
+    return entries_.empty() ? rowHeight() : places(width).back().y() + rowHeight();
 }
 
 void MarkLegend::paintEvent(QPaintEvent*) {
@@ -66,23 +91,22 @@ void MarkLegend::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(sized(this, 15));
-    const QFontMetrics metrics = painter.fontMetrics();
-    qreal x = 1;
-    for (const auto& entry : entries_) {
-        const QRectF box(x, (height() - grown(this, swatchHeight)) / 2.0, grown(this, swatchWidth),
-                         grown(this, swatchHeight));
-        paintSwatch(painter, box, entry.mark, theme);
-        const int words = metrics.horizontalAdvance(entry.word);
+    const std::vector<QPoint> at = places(width());
+    QPoint end;
+    for (std::size_t i = 0; i < entries_.size(); ++i) {
+        const QSizeF swatch(grown(this, swatchWidth), grown(this, swatchHeight));
+        const QRectF box(QPointF(at[i].x(), at[i].y() + (rowHeight() - swatch.height()) / 2), swatch);
+        paintSwatch(painter, box, entries_[i].mark, theme);
+        end = at[i] + QPoint(entryWidth(entries_[i]), 0);
         painter.setPen(theme.quiet);
-        painter.drawText(QRectF(box.right() + 8, 0, words + 2, height()), Qt::AlignVCenter | Qt::AlignLeft,
-                         entry.word);
-        x = box.right() + 8 + words + 18;
+        painter.drawText(
+            QRectF(QPointF(box.right() + toWord, at[i].y()), QPointF(end.x(), at[i].y() + rowHeight())),
+            Qt::AlignVCenter | Qt::AlignLeft, entries_[i].word);
     }
-    const int hint = metrics.horizontalAdvance(hint_);
-    if (x + hint < width()) {
-        painter.drawText(QRectF(width() - hint - 2, 0, hint + 2, height()), Qt::AlignVCenter | Qt::AlignRight,
-                         hint_);
-    }
+    const int hint = painter.fontMetrics().horizontalAdvance(hint_);
+    if (end.x() + hint < width())
+        painter.drawText(QRectF(width() - hint - 2, end.y(), hint + 2, rowHeight()),
+                         Qt::AlignVCenter | Qt::AlignRight, hint_);
 }
 
 } // namespace rhizograph::app

@@ -77,10 +77,9 @@ void SkinFigure::build() {
     zoomButton_->setAccessibleName(tr("Enlarge"));
     fillButton_->setEnabled(!session_.readOnly());
 
-    auto* top = new QHBoxLayout;
-    top->setSpacing(8);
+    auto* top = new FlowLayout(8);
     top->addWidget(layerChoice_);
-    top->addStretch(1);
+    top->pushFrom(1);
     for (QWidget* widget : {territoryButton_, points, fillButton_, zoomButton_})
         top->addWidget(widget);
 

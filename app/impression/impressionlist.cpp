@@ -40,6 +40,7 @@ void ImpressionList::setRightPadding(int pixels) {
 
 void ImpressionList::relayout() {
     placed_ = place(width());
+    placedFor_ = width();
     std::erase_if(lines_, [](const auto& kept) { return kept.second.use_count() == 1; });
     updateGeometry();
     update();
@@ -47,7 +48,8 @@ void ImpressionList::relayout() {
 
 int ImpressionList::heightForWidth(int width) const {
     if (rows_.empty()) return 0;
-    if (width == this->width() && placed_.size() == rows_.size()) return placed_.back().rect.bottom() + 13;
+    // A scroll area asks between the change of the width and the event that tells of it.
+    if (width == placedFor_ && placed_.size() == rows_.size()) return placed_.back().rect.bottom() + 13;
     return place(width).back().rect.bottom() + 13;
 }
 
@@ -100,6 +102,7 @@ void ImpressionList::pressCell(int index) {
 
 void ImpressionList::resizeEvent(QResizeEvent*) {
     placed_ = place(width());
+    placedFor_ = width();
 }
 
 void ImpressionList::changeEvent(QEvent* event) {

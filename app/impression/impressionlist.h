@@ -88,6 +88,7 @@ private:
     mutable std::map<LineKey, std::shared_ptr<const RichLine>> lines_;
     std::vector<ImpressionRow> rows_;
     std::vector<Placed> placed_;
+    int placedFor_ = -1;     ///< the width they are placed for
     std::vector<int> cells_; ///< rows that are more than a hairline
     int rightPadding_ = 0;
     int focus_ = -1;

@@ -27,11 +27,24 @@ void FlowLayout::setGeometry(const QRect& rect) {
     arrange(rect, true);
 }
 
+/// Of the items from this one on, side by side.
+int FlowLayout::widthFrom(int index) const {
+    int width = 0;
+    for (int i = index; i < count(); ++i) {
+        const QLayoutItem& item = *items_[static_cast<std::size_t>(i)];
+        if (!item.isEmpty()) width += (width > 0 ? gap_ : 0) + item.sizeHint().width();
+    }
+    return width;
+}
+
 int FlowLayout::arrange(const QRect& rect, bool apply) const {
     int x = rect.x();
     int y = rect.y();
     int rowHeight = 0;
-    for (const auto& item : items_) {
+    const bool oneRow = pushed_ > 0 && widthFrom(0) <= rect.width();
+    for (int i = 0; i < count(); ++i) {
+        const auto& item = items_[static_cast<std::size_t>(i)];
+        if (oneRow && i == pushed_) x = rect.x() + rect.width() - widthFrom(i);
         if (item->isEmpty()) continue;
         const QSize size = item->sizeHint();
         if (x > rect.x() && x + size.width() > rect.x() + rect.width()) {

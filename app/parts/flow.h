@@ -11,6 +11,9 @@ class FlowLayout : public QLayout {
 public:
     explicit FlowLayout(int gap) : gap_(gap) {}
 
+    /// Where all fits into one row, the widgets from this one on stand at its end.
+    void pushFrom(int index) { pushed_ = index; }
+
     void addItem(QLayoutItem* item) override { items_.emplace_back(item); }
     [[nodiscard]] int count() const override { return static_cast<int>(items_.size()); }
     [[nodiscard]] QLayoutItem* itemAt(int index) const override;
@@ -23,10 +26,12 @@ public:
     void setGeometry(const QRect& rect) override;
 
 private:
+    [[nodiscard]] int widthFrom(int index) const;
     int arrange(const QRect& rect, bool apply) const;
 
     std::vector<std::unique_ptr<QLayoutItem>> items_;
     int gap_;
+    int pushed_ = -1;
 };
 
 } // namespace rhizograph::app

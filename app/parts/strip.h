@@ -2,6 +2,7 @@
 
 #include <QWidget>
 
+class QBoxLayout;
 class QHBoxLayout;
 
 namespace rhizograph::app {
@@ -10,7 +11,7 @@ class Label;
 class PlainButton;
 
 /// The strip across the top of a screen: what stands on the left is the screen's, at the right is who is
-/// signed in, the lock and the menu.
+/// signed in, the lock and the menu. Where both do not fit beside one another they stand in two rows.
 class Strip : public QWidget {
     Q_OBJECT
 
@@ -19,6 +20,10 @@ public:
 
     /// Where a screen puts its own parts, from the left; a stretch of its own pushes parts to the right.
     [[nodiscard]] QHBoxLayout& content() { return *content_; }
+    /// What stands before who is signed in.
+    void addTool(QWidget* tool);
+    /// Lays out for this width; the height follows.
+    void fit(int width);
     void setUser(const QString& name);
     void setUserShown(bool shown);
     [[nodiscard]] PlainButton& menuButton() { return *menu_; }
@@ -34,9 +39,15 @@ signals:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    bool event(QEvent* event) override;
 
 private:
+    QBoxLayout* both_;
     QHBoxLayout* content_;
+    QHBoxLayout* tools_;
+    int ownTools_ = 0;
+    bool stacked_ = false;
     Label* user_;
     PlainButton* menu_;
 };

@@ -2,33 +2,45 @@
 
 #include "parts/button.h"
 #include "parts/label.h"
+#include "parts/textsize.h"
 #include "patients/visitlist.h"
 #include "patients/words.h"
 
 #include <algorithm>
+#include <QEvent>
 #include <QMenu>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace rhizograph::app {
+namespace {
+
+constexpr int margin = 24;
+constexpr int gap = 12;
+
+} // namespace
+
 PatientPage::PatientPage(QWidget* parent) : QWidget(parent) {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(24, 20, 24, 0);
+    column->setContentsMargins(margin, 20, margin, 0);
     column->setSpacing(16);
-    auto* head = new QHBoxLayout;
-    head->setSpacing(12);
-    column->addLayout(head);
+    head_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    head_->setSpacing(gap);
+    column->addLayout(head_);
+    auto* who = new QHBoxLayout;
+    who->setSpacing(gap);
+    head_->addLayout(who, 1);
     auto* leave = new PlainButton({}, PlainButton::Kind::quiet, this);
     leave->setGlyph(Glyph::left);
     leave->setAccessibleName(tr("Back to the patients"));
-    head->addWidget(leave);
+    who->addWidget(leave, 0, Qt::AlignTop);
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
-    head->addLayout(words, 1);
+    who->addLayout(words, 1);
     name_ = new Label({}, 22, QFont::DemiBold, Label::Tone::ink, this);
-    name_->setMinimumWidth(80);
     about_ = new Label({}, 15, QFont::Normal, Label::Tone::quiet, this);
-    about_->setMinimumWidth(80);
+    for (Label* label : {name_, about_})
+        label->setWordWrap(true);
     words->addWidget(name_);
     words->addWidget(about_);
     edit_ = new PlainButton(tr("Correct entry"), PlainButton::Kind::quiet, this);
@@ -37,9 +49,12 @@ PatientPage::PatientPage(QWidget* parent) : QWidget(parent) {
     more_ = new PlainButton({}, PlainButton::Kind::quiet, this);
     more_->setGlyph(Glyph::menu);
     more_->setAccessibleName(tr("More for this patient"));
-    head->addWidget(edit_);
-    head->addWidget(visit_);
-    head->addWidget(more_);
+    auto* actions = new QHBoxLayout;
+    actions->setSpacing(gap);
+    for (PlainButton* action : {edit_, visit_, more_})
+        actions->addWidget(action);
+    head_->addLayout(actions);
+    head_->setAlignment(actions, Qt::AlignLeft | Qt::AlignTop);
 
     auto* area = new QScrollArea(this);
     area->setFrameShape(QFrame::NoFrame);
@@ -63,6 +78,28 @@ PatientPage::PatientPage(QWidget* parent) : QWidget(parent) {
     connect(list_, &VisitList::focusMoved, area, [area](const QRect& row) {
         area->ensureVisible(row.center().x(), row.bottom(), 0, row.height() / 2);
     });
+}
+
+/// The actions go below the name where both do not fit beside one another.
+void PatientPage::arrangeHead() {
+    const auto wide = [](const Label* label) {
+        return label->fontMetrics().horizontalAdvance(label->text());
+    };
+    int needed = std::max(wide(name_), wide(about_)) + grown(this, 44) + gap;
+    for (const PlainButton* action : {edit_, visit_, more_})
+        needed += action->sizeHint().width() + gap;
+    const bool fits = needed <= width() - 2 * margin;
+    head_->setDirection(fits ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+}
+
+void PatientPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    arrangeHead();
+}
+
+bool PatientPage::event(QEvent* event) {
+    if (event->type() == QEvent::LayoutRequest) arrangeHead();
+    return QWidget::event(event);
 }
 
 Outcome PatientPage::show(Store& store, const PatientId& patient) {

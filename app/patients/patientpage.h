@@ -4,6 +4,8 @@
 
 #include <QWidget>
 
+class QBoxLayout;
+
 namespace rhizograph::app {
 
 class Label;
@@ -31,13 +33,19 @@ signals:
     void eraseWanted(const rhizograph::Patient& patient);
     void back();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    bool event(QEvent* event) override;
+
 private:
     void showMore();
+    void arrangeHead();
 
     Patient patient_;
     std::vector<Patient> joined_; ///< duplicates that were joined to it
     std::optional<User> user_;
     std::vector<Visit> visits_; ///< newest first
+    QBoxLayout* head_;
     Label* name_;
     Label* about_;
     PlainButton* edit_;

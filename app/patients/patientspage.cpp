@@ -1,14 +1,17 @@
 #include "patients/patientspage.h"
 
 #include "parts/button.h"
+#include "parts/flow.h"
 #include "parts/label.h"
 #include "patients/practicerows.h"
 #include "patients/visitlist.h"
 #include "patients/words.h"
 
 #include <algorithm>
+#include <memory>
 #include <QAction>
 #include <QButtonGroup>
+#include <QEvent>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QScrollArea>
@@ -16,6 +19,11 @@
 
 namespace rhizograph::app {
 namespace {
+
+constexpr int margin = 24;
+constexpr int gap = 12;
+constexpr int tabGap = 8;
+constexpr int searchMargins = 72; ///< of the field's frame and its clear button
 
 enum Which { ofToday, toReview, notSigned, needsEye, everyone };
 
@@ -48,27 +56,46 @@ PatientsPage::PatientsPage(QWidget* parent) : QWidget(parent), which_(new QButto
 
 void PatientsPage::build() {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(24, 20, 24, 0);
+    column->setContentsMargins(margin, 20, margin, 0);
     column->setSpacing(16);
-    auto* top = new QHBoxLayout;
-    top->setSpacing(12);
-    column->addLayout(top);
+    buildTop(*column);
+    buildTabs(*column);
+    buildList(*column);
+}
+
+void PatientsPage::buildTop(QBoxLayout& column) {
+    top_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    top_->setSpacing(gap);
+    column.addLayout(top_);
     search_ = new QLineEdit(this);
     search_->setPlaceholderText(tr("Name or record number"));
     search_->setAccessibleName(tr("Search patients by name or record number"));
     search_->setClearButtonEnabled(true);
-    top->addWidget(search_, 1);
+    top_->addWidget(search_, 1);
     fromList_ = new PlainButton(tr("From a list …"), PlainButton::Kind::quiet, this);
     fromList_->setAccessibleName(tr("Bring in a list of patients"));
-    top->addWidget(fromList_);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(gap);
+    buttons->addWidget(fromList_);
     connect(fromList_, &PlainButton::clicked, this, &PatientsPage::listWanted);
     newPatient_ = new PlainButton(tr("New patient"), PlainButton::Kind::primary, this);
     newPatient_->setGlyph(Glyph::plus);
-    top->addWidget(newPatient_);
+    buttons->addWidget(newPatient_);
+    top_->addLayout(buttons);
+    connect(search_, &QLineEdit::textChanged, this, &PatientsPage::refreshWanted);
+    connect(search_, &QLineEdit::returnPressed, this, [this] {
+        if (!targets_.empty()) choose(0);
+    });
+    connect(newPatient_, &PlainButton::clicked, this,
+            [this] { emit newPatientWanted(search_->text().simplified()); });
+}
 
-    auto* tabs = new QHBoxLayout;
-    tabs->setSpacing(8);
-    column->addLayout(tabs);
+void PatientsPage::buildTabs(QBoxLayout& column) {
+    head_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    head_->setSpacing(gap);
+    column.addLayout(head_);
+    auto tabs = std::make_unique<FlowLayout>(tabGap);
+    tabs->setContentsMargins(0, 0, 0, 0);
     const QStringList names{tr("Today"), tr("To review"), tr("Unsigned"), tr("Needs a look"), tr("All")};
     for (int index = 0; index < names.size(); ++index) {
         auto* tab = new PlainButton(names[index], PlainButton::Kind::choice, this);
@@ -76,15 +103,24 @@ void PatientsPage::build() {
         tabs->addWidget(tab);
     }
     which_->button(ofToday)->setChecked(true);
-    tabs->addStretch(1);
+    auto* row = new QWidget(this);
+    row->setLayout(tabs.release());
+    head_->addWidget(row, 1);
     order_ = new Label({}, 15, QFont::Normal, Label::Tone::quiet, this);
-    tabs->addWidget(order_);
+    head_->addWidget(order_);
+    connect(which_, &QButtonGroup::idClicked, this, [this] {
+        const QSignalBlocker quiet(search_);
+        search_->clear();
+        emit refreshWanted();
+    });
+}
 
+void PatientsPage::buildList(QBoxLayout& column) {
     auto* area = new QScrollArea(this);
     area->setFrameShape(QFrame::NoFrame);
     area->setWidgetResizable(true);
     area->setFocusPolicy(Qt::NoFocus);
-    column->addWidget(area, 1);
+    column.addWidget(area, 1);
     auto* inside = new QWidget(area);
     auto* below = new QVBoxLayout(inside);
     below->setContentsMargins(0, 0, 0, 24);
@@ -92,22 +128,41 @@ void PatientsPage::build() {
     below->addWidget(list_);
     below->addStretch(1);
     area->setWidget(inside);
-
-    connect(search_, &QLineEdit::textChanged, this, &PatientsPage::refreshWanted);
-    connect(search_, &QLineEdit::returnPressed, this, [this] {
-        if (!targets_.empty()) choose(0);
-    });
-    connect(which_, &QButtonGroup::idClicked, this, [this] {
-        const QSignalBlocker quiet(search_);
-        search_->clear();
-        emit refreshWanted();
-    });
-    connect(newPatient_, &PlainButton::clicked, this,
-            [this] { emit newPatientWanted(search_->text().simplified()); });
     connect(list_, &VisitList::pressed, this, &PatientsPage::choose);
     connect(list_, &VisitList::focusMoved, area, [area](const QRect& row) {
         area->ensureVisible(row.center().x(), row.bottom(), 0, row.height() / 2);
     });
+}
+
+void PatientsPage::chooseNeedsALook() {
+    which_->button(needsEye)->click();
+}
+
+/// What does not fit beside its neighbor goes below it.
+void PatientsPage::arrangeHead() {
+    const int room = width() - 2 * margin;
+    int tabs = 0;
+    for (const QAbstractButton* tab : which_->buttons())
+        if (tab->isVisibleTo(this)) tabs += tab->sizeHint().width() + tabGap;
+    const bool beside = tabs + gap + order_->fontMetrics().horizontalAdvance(order_->text()) <= room;
+    head_->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    order_->setWordWrap(!beside);
+    order_->setVisible(!order_->text().isEmpty());
+    const int words = search_->fontMetrics().horizontalAdvance(search_->placeholderText());
+    const int buttons = fromList_->sizeHint().width() + newPatient_->sizeHint().width() + 2 * gap;
+    top_->setDirection(words + searchMargins + buttons <= room ? QBoxLayout::LeftToRight
+                                                               : QBoxLayout::TopToBottom);
+}
+
+void PatientsPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    arrangeHead();
+}
+
+bool PatientsPage::event(QEvent* event) {
+    // Words, counts and sizes of text change how much there is to place.
+    if (event->type() == QEvent::LayoutRequest) arrangeHead();
+    return QWidget::event(event);
 }
 
 void PatientsPage::clear() {

@@ -5,6 +5,7 @@
 #include <QWidget>
 #include <variant>
 
+class QBoxLayout;
 class QButtonGroup;
 class QLineEdit;
 class QTimer;
@@ -27,6 +28,7 @@ public:
     void clear(); ///< forgets every name, for the lock
     [[nodiscard]] QLineEdit& searchField() { return *search_; }
     [[nodiscard]] VisitList& list() { return *list_; }
+    void chooseNeedsALook(); ///< as its tab does
 
 signals:
     void refreshWanted(); ///< another list or another word: refresh() is due
@@ -35,21 +37,31 @@ signals:
     void newPatientWanted(const QString& searched);
     void listWanted(); ///< a list of patients is to be brought in
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    bool event(QEvent* event) override;
+
 private:
     using Target = std::variant<VisitId, PatientId>;
     void build();
+    void buildTop(QBoxLayout& column);
+    void buildTabs(QBoxLayout& column);
+    void buildList(QBoxLayout& column);
+    void arrangeHead();
     Outcome showVisits(Store& store, const std::vector<Visit>& visits, const QString& whenEmpty);
     Outcome showPatients(Store& store, const std::string& text);
     Outcome showPractice(Store& store);
     void countUp(const std::vector<Visit>& dayVisits, const std::vector<Visit>& unsignedVisits);
     void choose(int row);
 
-    QLineEdit* search_;
+    QLineEdit* search_ = nullptr;
     QButtonGroup* which_;
-    Label* order_;
-    VisitList* list_;
-    PlainButton* newPatient_;
-    PlainButton* fromList_;
+    QBoxLayout* top_ = nullptr;  ///< search and what makes patients
+    QBoxLayout* head_ = nullptr; ///< tabs and what is to be said of the list
+    Label* order_ = nullptr;
+    VisitList* list_ = nullptr;
+    PlainButton* newPatient_ = nullptr;
+    PlainButton* fromList_ = nullptr;
     std::vector<Target> targets_; ///< one a row
 };
 

@@ -3,6 +3,7 @@
 #include "parts/button.h"
 #include "parts/card.h"
 #include "parts/label.h"
+#include "parts/textsize.h"
 #include "record/store.h"
 
 #include <QLineEdit>
@@ -18,9 +19,9 @@ SetupPage::SetupPage(const QString& file, QWidget* parent) : QWidget(parent) {
     outer->addStretch(2);
     auto* card = new Card(this);
     card->setMinimumWidth(440);
-    card->setMaximumWidth(560);
+    card->setMaximumWidth(grown(this, 560));
     middle->addStretch(1);
-    middle->addWidget(card, 3);
+    middle->addWidget(card, 12);
     middle->addStretch(1);
 
     auto* column = new QVBoxLayout(card);
@@ -59,6 +60,7 @@ SetupPage::SetupPage(const QString& file, QWidget* parent) : QWidget(parent) {
 QLineEdit* SetupPage::field(const QString& name, bool secret) {
     auto* card = findChild<Card*>();
     auto* label = new Label(name, 15, QFont::Medium, Label::Tone::quiet, card);
+    label->setWordWrap(true);
     auto* edit = new QLineEdit(card);
     edit->setAccessibleName(name);
     label->setBuddy(edit);

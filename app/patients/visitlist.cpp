@@ -14,6 +14,7 @@ namespace rhizograph::app {
 namespace {
 
 constexpr int margin = 16;
+constexpr int beside = 12; ///< between two columns, and above and below the words of a row
 
 QPolygonF diamond(const QPointF& center, qreal reach) {
     return QPolygonF({center + QPointF(0, -reach), center + QPointF(reach, 0), center + QPointF(0, reach),
@@ -53,10 +54,6 @@ void paintMark(QPainter& painter, StateMark mark, const QPointF& center, const T
     throw std::logic_error("no such mark");
 }
 
-QString elided(const QPainter& painter, const QString& text, int width) {
-    return painter.fontMetrics().elidedText(text, Qt::ElideRight, width);
-}
-
 } // namespace
 
 StateMark markOf(const Visit& visit) {
@@ -87,6 +84,7 @@ void VisitList::setRows(std::vector<ListedVisit> rows, const QString& whenEmpty)
     focus_ = std::clamp(focus_, 0, std::max(0, cellCount() - 1));
     hover_ = -1;
     down_ = -1;
+    measure();
     updateGeometry();
     update();
 }
@@ -94,13 +92,13 @@ void VisitList::setRows(std::vector<ListedVisit> rows, const QString& whenEmpty)
 int VisitList::headHeight() const {
     return grown(this, 36);
 }
-int VisitList::rowHeight() const {
-    return grown(this, 72);
+int VisitList::nameEnd(const Columns& at) {
+    return (at.narrow ? at.state : at.record) - beside;
 }
 
 QSize VisitList::sizeHint() const {
     const int rows = std::max(1, cellCount());
-    return {grown(this, 600), headHeight() + rows * rowHeight() + 1};
+    return {grown(this, 600), headHeight() + rows * rowHeight_ + 1};
 }
 
 QSize VisitList::minimumSizeHint() const {
@@ -108,7 +106,7 @@ QSize VisitList::minimumSizeHint() const {
 }
 
 QRect VisitList::rowRect(int index) const {
-    return {0, headHeight() + index * rowHeight(), width(), rowHeight()};
+    return {0, headHeight() + index * rowHeight_, width(), rowHeight_};
 }
 
 VisitList::Columns VisitList::columns() const {
@@ -136,7 +134,7 @@ Cell VisitList::cell(int index) const {
 
 int VisitList::cellAt(const QPoint& position) const {
     if (position.y() < headHeight()) return -1;
-    const int index = (position.y() - headHeight()) / rowHeight();
+    const int index = (position.y() - headHeight()) / rowHeight_;
     return index < cellCount() ? index : -1;
 }
 
@@ -197,9 +195,15 @@ void VisitList::keyPressEvent(QKeyEvent* event) {
     }
 }
 
+void VisitList::resizeEvent(QResizeEvent*) {
+    measure();
+}
+
 void VisitList::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::FontChange) updateGeometry();
+    if (event->type() != QEvent::FontChange) return;
+    measure();
+    updateGeometry();
 }
 
 void VisitList::paintEvent(QPaintEvent*) {
@@ -217,7 +221,7 @@ void VisitList::paintEvent(QPaintEvent*) {
     if (rows_.empty()) {
         painter.setFont(sized(this, 16));
         painter.setPen(theme.quiet);
-        painter.drawText(QRect(margin, headHeight(), width() - 2 * margin, rowHeight()),
+        painter.drawText(QRect(margin, headHeight(), width() - 2 * margin, rowHeight_),
                          Qt::AlignVCenter | Qt::TextWordWrap, whenEmpty_);
     }
     for (int index = 0; index < cellCount(); ++index)
@@ -236,7 +240,7 @@ void VisitList::paintHead(QPainter& painter, const Columns& at) const {
     painter.setFont(sized(this, 15));
     painter.setPen(Theme::of(this).quiet);
     const auto head = [&](int x, const QString& text) {
-        if (x >= 0) painter.drawText(QRect(x, 0, 300, headHeight()), Qt::AlignVCenter, text);
+        if (x >= 0) painter.drawText(QRect(x, 0, width() - x, headHeight()), Qt::AlignVCenter, text);
     };
     head(at.name, of_ == Of::patients ? tr("Patient") : tr("Visit"));
     if (of_ == Of::patients) {
@@ -244,6 +248,57 @@ void VisitList::paintHead(QPainter& painter, const Columns& at) const {
         head(at.visit, tr("Visit"));
     }
     head(at.state, tr("Where it stands"));
+}
+
+WordBlock VisitList::nameBlock(const ListedVisit& row, bool narrow) const {
+    const Theme& theme = Theme::of(this);
+    QStringList about{row.about};
+    if (narrow) about << row.record << row.visit;
+    about.removeAll(QString{});
+    for (QString& part : about)
+        part.replace(u' ', QChar::Nbsp); // lines break between the parts
+    WordBlock block;
+    block.add(row.name, sized(this, 16, QFont::DemiBold), theme.ink);
+    block.add(about.join(QStringLiteral(" · ")), sized(this, 15), theme.quiet);
+    return block;
+}
+
+WordBlock VisitList::stateBlock(const ListedVisit& row) const {
+    const Theme& theme = Theme::of(this);
+    WordBlock block;
+    block.add(row.state, sized(this, 16, QFont::DemiBold), theme.ink);
+    if (row.redSigns > 0)
+        block.addMarked(redSignCount(row.redSigns), sized(this, 15, QFont::DemiBold), theme.brick);
+    block.add(row.detail, sized(this, 15), theme.quiet);
+    return block;
+}
+
+WordBlock VisitList::wordBlock(const QString& words) const {
+    WordBlock block;
+    block.add(words, sized(this, 16), Theme::of(this).ink);
+    return block;
+}
+
+int VisitList::stateLeft(const Columns& at, const ListedVisit& row) {
+    return at.state + (row.mark != StateMark::none ? 28 : 0);
+}
+
+/// All rows are as high as the highest needs to be.
+void VisitList::measure() {
+    const Columns at = columns();
+    int words = 0;
+    for (const ListedVisit& row : rows_) {
+        words = std::max(words, nameBlock(row, at.narrow).height(nameEnd(at) - at.name));
+        words = std::max(words, stateBlock(row).height(at.action - beside - stateLeft(at, row)));
+        if (at.narrow) continue;
+        words = std::max(words, wordBlock(row.record).height(at.visit - at.record - beside));
+        words = std::max(words, wordBlock(row.visit).height(at.state - at.visit - beside));
+    }
+    const int height = std::max(grown(this, 72), words + 2 * beside);
+    if (height == rowHeight_) return;
+    rowHeight_ = height;
+    updateGeometry();
+    update();
 }
 
 void VisitList::paintRow(QPainter& painter, const Columns& at, int index) const {
@@ -257,69 +312,18 @@ void VisitList::paintRow(QPainter& painter, const Columns& at, int index) const 
     }
     painter.setPen(QPen(theme.line, 1));
     painter.drawLine(QPointF(0, box.top() + 0.5), QPointF(width(), box.top() + 0.5));
-    const int nameEnd = (at.narrow ? at.state : at.record) - 12;
-    const int half = box.height() / 2;
-    painter.setFont(sized(this, 16, QFont::DemiBold));
-    painter.setPen(theme.ink);
-    painter.drawText(QRect(at.name, box.top() + half / 3, nameEnd - at.name, half * 2 / 3),
-                     Qt::AlignVCenter | Qt::AlignLeft, elided(painter, row.name, nameEnd - at.name));
-    painter.setFont(sized(this, 15));
-    painter.setPen(theme.quiet);
-    QStringList about{row.about};
-    if (at.narrow) about << row.record << row.visit;
-    about.removeAll(QString{});
-    painter.drawText(QRect(at.name, box.top() + half, nameEnd - at.name, half * 2 / 3),
-                     Qt::AlignVCenter | Qt::AlignLeft,
-                     elided(painter, about.join(QStringLiteral(" · ")), nameEnd - at.name));
+    const auto column = [&](int from, int to) { return QRect(from, box.top(), to - from, box.height()); };
+    nameBlock(row, at.narrow).paint(painter, column(at.name, nameEnd(at)));
     if (!at.narrow) {
-        painter.setFont(sized(this, 16));
-        painter.setPen(theme.ink);
-        const int recordWidth = at.visit - at.record - 8;
-        painter.drawText(QRect(at.record, box.top(), recordWidth, box.height()), Qt::AlignVCenter,
-                         elided(painter, row.record, recordWidth));
-        painter.drawText(QRect(at.visit, box.top(), at.state - at.visit - 8, box.height()), Qt::AlignVCenter,
-                         row.visit);
+        wordBlock(row.record).paint(painter, column(at.record, at.visit - beside));
+        wordBlock(row.visit).paint(painter, column(at.visit, at.state - beside));
     }
-    paintState(painter, at, box, row);
+    if (row.mark != StateMark::none)
+        paintMark(painter, row.mark, QPointF(at.state + 9, box.center().y() + 1), theme);
+    stateBlock(row).paint(painter, column(stateLeft(at, row), at.action - beside));
     const int height = grown(this, 44);
     paintAction(painter, QRect(at.action, box.center().y() - height / 2 + 1, at.end - at.action, height),
                 row);
-}
-
-void VisitList::paintState(QPainter& painter, const Columns& at, const QRect& row,
-                           const ListedVisit& visit) const {
-    const Theme& theme = Theme::of(this);
-    const int half = row.height() / 2;
-    int x = at.state;
-    if (visit.mark != StateMark::none) {
-        paintMark(painter, visit.mark, QPointF(x + 9, row.center().y() + 1), theme);
-        x += 28;
-    }
-    const int room = at.action - 12 - x;
-    painter.setFont(sized(this, 16, QFont::DemiBold));
-    painter.setPen(theme.ink);
-    const QRect upper(x, row.top() + half / 3, room, half * 2 / 3);
-    const QString state = elided(painter, visit.state, room);
-    painter.drawText(upper, Qt::AlignVCenter | Qt::AlignLeft, state);
-    QString detail = visit.detail;
-    if (visit.redSigns > 0) {
-        const QString signs = redSignCount(visit.redSigns);
-        const int after = x + painter.fontMetrics().horizontalAdvance(state) + 18;
-        painter.setFont(sized(this, 15, QFont::DemiBold));
-        const bool fits = after + 10 + painter.fontMetrics().horizontalAdvance(signs) < at.action - 12;
-        const QRect place = fits ? QRect(after + 10, upper.top(), room, upper.height())
-                                 : QRect(x + 16, row.top() + half, room - 16, half * 2 / 3);
-        painter.setBrush(theme.brick);
-        painter.setPen(Qt::NoPen);
-        painter.drawPolygon(diamond(QPointF(place.left() - 9, place.center().y() + 1), 6));
-        painter.setPen(theme.brick);
-        painter.drawText(place, Qt::AlignVCenter | Qt::AlignLeft, signs);
-        if (!fits) return;
-    }
-    painter.setFont(sized(this, 15));
-    painter.setPen(theme.quiet);
-    painter.drawText(QRect(x, row.top() + half, room, half * 2 / 3), Qt::AlignVCenter | Qt::AlignLeft,
-                     elided(painter, detail, room));
 }
 
 void VisitList::paintAction(QPainter& painter, const QRect& box, const ListedVisit& visit) const {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "parts/cells.h"
+#include "patients/wordblock.h"
 #include "record/model.h"
 #include "shell/theme.h"
 
@@ -28,7 +29,8 @@ struct ListedVisit {
     bool primary = false;
 };
 
-/// Rows 72 px high under column heads; pressing anywhere in a row does its action.
+/// Rows at least 72 px high under column heads; words that do not fit on a line take more. Pressing anywhere
+/// in a row does its action.
 class VisitList : public QWidget, public CellHost {
     Q_OBJECT
 
@@ -62,6 +64,7 @@ protected:
     void leaveEvent(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     struct Columns {
@@ -71,16 +74,21 @@ private:
     [[nodiscard]] Columns columns() const;
     [[nodiscard]] QRect rowRect(int index) const;
     [[nodiscard]] int headHeight() const;
-    [[nodiscard]] int rowHeight() const;
+    [[nodiscard]] static int nameEnd(const Columns& at);
+    [[nodiscard]] static int stateLeft(const Columns& at, const ListedVisit& row);
+    [[nodiscard]] WordBlock nameBlock(const ListedVisit& row, bool narrow) const;
+    [[nodiscard]] WordBlock stateBlock(const ListedVisit& row) const;
+    [[nodiscard]] WordBlock wordBlock(const QString& words) const;
+    void measure();
     void paintHead(QPainter& painter, const Columns& at) const;
     void paintRow(QPainter& painter, const Columns& at, int index) const;
-    void paintState(QPainter& painter, const Columns& at, const QRect& row, const ListedVisit& visit) const;
     void paintAction(QPainter& painter, const QRect& box, const ListedVisit& visit) const;
 
     QString name_;
     Of of_;
     QString whenEmpty_;
     std::vector<ListedVisit> rows_;
+    int rowHeight_ = 72; ///< px
     int focus_ = 0;
     int hover_ = -1;
     int down_ = -1;

@@ -41,6 +41,8 @@ Finder::Finder(const Catalogue& catalogue, QWidget* parent)
     list_->setFrameShape(QFrame::NoFrame);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setUniformItemSizes(true);
+    list_->setTextElideMode(Qt::ElideNone);
+    list_->setWordWrap(true);
     column->addWidget(field_);
     column->addWidget(list_, 1);
     connect(field_, &QLineEdit::textChanged, this, &Finder::search);
@@ -80,10 +82,12 @@ std::vector<const Item*> Finder::matches(const Catalogue& catalogue, const QStri
 void Finder::search(const QString& text) {
     found_ = matches(catalogue_, text, 40);
     list_->clear();
+    // Two lines where the text is large.
+    const int rowHeight = grown(this, textScale(this) > 1.25 ? 56 : 44);
     for (const Item* item : found_) {
         auto* row = new QListWidgetItem(
             medical(item->label) + QStringLiteral("   ") + placeOf(catalogue_, *item), list_);
-        row->setSizeHint(QSize(100, grown(this, 44)));
+        row->setSizeHint(QSize(100, rowHeight));
     }
     if (!found_.empty()) list_->setCurrentRow(0);
 }

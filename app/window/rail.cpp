@@ -152,6 +152,10 @@ void Rail::paintPlace(QPainter& painter, int index) const {
         painter.drawRoundedRect(bar, 2, 2);
     }
     QFont font = sized(this, 15, chosen ? QFont::DemiBold : QFont::Normal);
+    // Words grow with the text as far as they fit; they are shortened only when even 15 px are too large.
+    const QString& first = place.label.section(u' ', 0, 0);
+    while (font.pixelSize() > 15 && QFontMetrics(font).horizontalAdvance(first) > box.width() - 10)
+        font.setPixelSize(font.pixelSize() - 1);
     const int words = QFontMetrics(font).height();
     const qreal room = box.height() - words - 4;
     const QPointF center(box.center().x() + 0.5, box.top() + room / 2 + 3);

@@ -227,6 +227,7 @@ int VisitPage::placeTop() {
         widget->setGeometry(0, top, width(), height);
         top += height;
     };
+    strip_->fit(width());
     put(strip_, strip_->sizeHint().height());
     redSigns_->setVisible(redSigns_->needed());
     if (redSigns_->needed()) put(redSigns_, redSigns_->sizeHint().height());

@@ -286,6 +286,7 @@ void takeAll(const QString& folder, const QStringList& only) {
         for (const auto& [themeName, theme] : themes)
             looks.push_back({sizeName + "-" + themeName, size, theme, 100});
     looks.push_back({"1280x800-text150", {1280, 800}, ThemeName::light, 150});
+    looks.push_back({"800x1280-text130", {800, 1280}, ThemeName::light, 130});
     looks.push_back({"800x1280-text200", {800, 1280}, ThemeName::light, 200});
     looks.push_back({"1280x800-german", {1280, 800}, ThemeName::light, 100, Language::german});
     looks.push_back({"800x1280-spanish", {800, 1280}, ThemeName::light, 100, Language::spanish});

@@ -5,7 +5,9 @@
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <map>
 #include <QApplication>
+#include <QEvent>
 #include <set>
 
 namespace rhizograph::app {
@@ -87,6 +89,30 @@ TEST_F(ComparePageTest, APressGoesToTheFinding) {
     page.table().pressCell(0);
     ASSERT_EQ(heard.size(), 1U);
     EXPECT_EQ(heard.front(), (FindingKey{ItemId{toe}, Side::left}));
+}
+
+/// Asks for the height where a scroll area does: when the width has changed, before the table is told.
+class AskingEarly : public QObject {
+public:
+    explicit AskingEarly(ChangeTable& table) : table_(table) { table.installEventFilter(this); }
+    bool eventFilter(QObject*, QEvent* event) override {
+        if (event->type() == QEvent::Resize) heard[table_.width()] = table_.heightForWidth(table_.width());
+        return false;
+    }
+    std::map<int, int> heard;
+
+private:
+    ChangeTable& table_;
+};
+
+TEST_F(ComparePageTest, TheTableNamesOneHeightForAWidthWheneverItIsAsked) {
+    openFolds();
+    AskingEarly asking(page.table());
+    for (const int width : {1104, 700, 520, 900})
+        page.resize(width, 680), QApplication::processEvents();
+    ASSERT_GE(asking.heard.size(), 3U);
+    for (const auto& [width, height] : asking.heard)
+        EXPECT_EQ(height, page.table().heightForWidth(width)) << width;
 }
 
 TEST_F(ComparePageTest, EveryRowIsReadAloudWithItsChange) {

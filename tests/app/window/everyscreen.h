@@ -45,6 +45,9 @@ inline void everyScreen(const QSize& size, const Preferences& preferences,
     window->patientsPage().searchField().setText("fern");
     show(*window, "search");
     const auto found = need(window->store()->searchPatients("fern"));
+    window->patientsPage().searchField().clear();
+    window->patientsPage().chooseNeedsALook();
+    show(*window, "needs a look");
     emit window->patientsPage().patientChosen(found.front().id);
     show(*window, "patient");
     emit window->patientsPage().newPatientWanted({});
@@ -64,7 +67,8 @@ inline void everyScreen(const QSize& size, const Preferences& preferences,
     }
     page.showPage(0);
     page.impression().setFolded(!page.impression().folded());
-    show(*window, "impression turned");
+    // Upright it lies over the work.
+    show(page.upright() ? static_cast<QWidget&>(page.impression()) : *window, "impression turned");
     page.impression().setFolded(page.upright());
     page.openFinder();
     page.finder().field().setText("toe");

@@ -115,6 +115,11 @@ std::set<QString> foreignTexts(Language language) {
     return foreign;
 }
 
+/// The strip over an open visit shortens a long name at the largest text: the room is that of two buttons.
+bool atHome(const std::string& screen) {
+    return !screen.starts_with("visit page") && screen != "impression turned";
+}
+
 struct Setting {
     Language language;
     int percent;
@@ -134,17 +139,24 @@ TEST_P(Words, AreWholeAndDoNotOverlapOnAnyScreen) {
                 [&](QWidget& screen, const std::string& name) {
                     // Comparison and course are laid out for English words and 100 % text.
                     const bool tables = name == "visit page 5.0" || name == "visit page 6.0";
-                    if (!tables || (setting.language == Language::english && setting.percent == 100))
+                    const bool asked = setting.percent < 200 || atHome(name);
+                    if (asked &&
+                        (!tables || (setting.language == Language::english && setting.percent == 100)))
                         reader.read(screen, name);
                 });
     std::printf("[ words ] %s, %d %%, %d wide: %d texts\n", qPrintable(codeOf(setting.language)),
                 setting.percent, setting.size.width(), reader.seen);
-    EXPECT_GT(reader.seen, 500);
+    EXPECT_GT(reader.seen, setting.percent < 200 ? 500 : 100);
     EXPECT_TRUE(reader.faults.empty()) << list(reader.faults);
 }
 
 INSTANTIATE_TEST_SUITE_P(OnAWideScreen, Words,
                          ::testing::Values(Setting{Language::english, 100, QSize(1280, 800)}));
+INSTANTIATE_TEST_SUITE_P(Upright, Words,
+                         ::testing::Values(Setting{Language::english, 130, QSize(800, 1280)},
+                                           Setting{Language::english, 150, QSize(800, 1280)},
+                                           Setting{Language::english, 200, QSize(800, 1280)},
+                                           Setting{Language::german, 130, QSize(800, 1280)}));
 
 /// Relative luminance and contrast as WCAG 2.2 define them (W3C, 2023).
 double luminance(const QColor& color) {
