@@ -8,8 +8,6 @@ namespace rhizograph {
 
 namespace {
 
-constexpr std::array<Side, 2> kSides{Side::left, Side::right};
-
 /// A factor of one reading of one item on one side (or none).
 class SingleFactor : public Factor {
 public:

@@ -7,8 +7,6 @@
 namespace rhizograph {
 namespace {
 
-constexpr std::array<Side, 2> kSides{Side::left, Side::right};
-
 /// Touch and pin of one region on one side: two readings of one hidden state.
 class RegionFactor : public Factor {
 public:

@@ -5,8 +5,6 @@
 namespace rhizograph {
 namespace {
 
-constexpr std::array<Side, 2> kSides{Side::left, Side::right};
-
 using Rows = std::map<std::string, Row>;
 
 const Row* rowFor(const Rows& rows, const SiteModel& site) {
