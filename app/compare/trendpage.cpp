@@ -116,16 +116,21 @@ QString TrendPage::readVisits(std::vector<Exam>& exams) {
     const auto visits = store_.visitsOf(session_.start().visit.patient);
     if (!visits) return QString::fromStdString(visits.problems().front().text());
     const Visit& open = session_.start().visit;
-    for (const Visit& visit : *visits) {
+    std::vector<VisitId> ids;
+    for (const Visit& visit : *visits)
+        ids.push_back(visit.id);
+    std::vector<Result<Exam>> read = store_.exams(ids);
+    for (std::size_t i = 0; i < ids.size(); ++i) {
+        const Visit& visit = (*visits)[i];
         if (visit.number > open.number) continue;
         // The open visit stands as it is on the screen, with what is still on its way to the record.
-        auto exam = visit.id == open.id ? Result<Exam>(session_.exam()) : store_.exam(visit.id);
-        if (!exam) {
-            problem = QString::fromStdString(exam.problems().front().text());
+        if (visit.id == open.id) read[i] = Result<Exam>(session_.exam());
+        if (!read[i]) {
+            problem = QString::fromStdString(read[i].problems().front().text());
             continue;
         }
-        exam->date = visit.date;
-        exams.push_back(std::move(*exam));
+        read[i]->date = visit.date;
+        exams.push_back(std::move(*read[i]));
         visits_.push_back({visit.id, visit.number, visit.date});
     }
     return problem;

@@ -78,33 +78,48 @@ Outcome SqlStore::record(const VisitId& visit, const std::vector<FindingChange>&
 }
 
 Result<Exam> SqlStore::exam(const VisitId& id) {
-    return guarded<Exam>([&] {
-        // One moment for all that is read; locks are taken once.
+    return std::move(exams({id}).front());
+}
+
+std::vector<Result<Exam>> SqlStore::exams(const std::vector<VisitId>& visits) {
+    std::vector<Result<Exam>> out;
+    out.reserve(visits.size());
+    const Outcome done = guardedAction([&] {
+        // One moment for all that is read; locks are taken and rights are looked up once.
         const sql::Transaction moment{*database_, sql::Transaction::Use::reading};
         require(Permission::read);
-        const VisitRow visit = visitRow(id);
-        Exam exam;
-        exam.date = visit.date;
-        if (visit.age) exam.subject.age = static_cast<int>(*visit.age);
-        exam.subject.sex = loadedPatient(PatientId{visit.patient}).identity.sex;
-        // Only what a finding is made of: a course of many visits reads thousands of rows.
-        EventRow event;
-        event.visit = id.text();
-        event.kind = "finding";
-        database_->each("select e.number, e.item, e.side, e.bulk, e.sealed from finding f join visit_event e "
-                        "on e.visit = f.visit and e.number = f.event where f.visit = $1",
-                        {id.text()}, [&](const sql::Row& row) {
-                            event.number = row.smallInteger(0);
-                            event.item = row.text(1);
-                            event.side = row.text(2);
-                            event.bulk = row.flag(3);
-                            event.sealed = row.bytes(4);
-                            if (auto finding = unpackFinding(event.content(keys()), event.bulk))
-                                exam.set({ItemId{event.item}, sideOf(event.side)}, std::move(*finding));
-                            return true;
-                        });
-        return exam;
+        for (const VisitId& visit : visits)
+            out.push_back(guarded<Exam>([&] { return loadedExam(visit); }));
     });
+    if (!done) out.assign(visits.size(), Result<Exam>{done.problems()});
+    return out;
+}
+
+Exam SqlStore::loadedExam(const VisitId& id) {
+    const VisitRow visit = visitRow(id);
+    Exam exam;
+    exam.date = visit.date;
+    if (visit.age) exam.subject.age = static_cast<int>(*visit.age);
+    exam.subject.sex = loadedPatient(PatientId{visit.patient}).identity.sex;
+    // Only what a finding is made of: a course of many visits reads thousands of rows.
+    EventRow event;
+    event.visit = id.text();
+    event.kind = "finding";
+    // The events of a visit lie together: one walk over them is cheaper than a search for each (the sign
+    // before the number keeps it a walk).
+    database_->each("select number, item, side, bulk, sealed from visit_event where visit = $1 and "
+                    "+number in (select event from finding where visit = $1)",
+                    {id.text()}, [&](const sql::Row& row) {
+                        event.number = row.smallInteger(0);
+                        event.item = row.text(1);
+                        event.side = row.text(2);
+                        event.bulk = row.flag(3);
+                        event.sealed = row.bytes(4);
+                        if (auto finding = unpackFinding(event.content(keys()), event.bulk))
+                            exam.set({ItemId{event.item}, sideOf(event.side)}, std::move(*finding));
+                        return true;
+                    });
+    return exam;
 }
 
 FindingEvent SqlStore::findingEvent(const EventRow& row) {

@@ -2,6 +2,7 @@
 
 #include "record/failure.h"
 
+#include <array>
 #include <bit>
 
 namespace rhizograph {
@@ -16,8 +17,12 @@ std::string hexText(const Bytes& bytes) {
 
 Packer& Packer::number(std::int64_t value) {
     auto bits = static_cast<std::uint64_t>(value);
-    for (int i = 0; i < 8; ++i, bits >>= 8U)
-        packed_ += static_cast<char>(bits & 0xffU);
+    std::array<char, 8> least{}; // least significant byte first
+    for (char& byte : least) {
+        byte = static_cast<char>(bits & 0xffU);
+        bits >>= 8U;
+    }
+    packed_.append(least.data(), least.size());
     return *this;
 }
 

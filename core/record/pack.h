@@ -23,6 +23,7 @@ using Bytes = std::vector<unsigned char>;
 /// (texts carry their length). Numbers are little-endian.
 class Packer {
 public:
+    Packer() { packed_.reserve(kUsualSize); }
     Packer& number(std::int64_t value);
     Packer& real(double value);
     Packer& text(std::string_view value);
@@ -30,6 +31,7 @@ public:
     [[nodiscard]] const std::string& packed() const { return packed_; }
 
 private:
+    static constexpr std::size_t kUsualSize = 240; ///< most of what is packed is shorter
     std::string packed_;
 };
 

@@ -165,10 +165,60 @@ create index visit_red on visit (patient) where open_red_signs > 0;
 create index visit_worse on visit (patient) where worse > 0;
 )sql";
 
+/// A large clinic again: what belongs to a visit lies together and is found with one search, and the visits
+/// of a patient are counted without reading them.
+constexpr const char* fourth = R"sql(
+drop index visit_patient;
+create index visit_of_patient on visit (patient, date, started_at, id);
+
+create table event_moved (
+    visit text not null references visit (id),
+    number integer not null check (number > 0),
+    kind text not null check (kind in ('finding', 'plan', 'note', 'acknowledgement', 'state', 'signature', 'addendum')),
+    item text not null,
+    side text not null,
+    bulk integer not null check (bulk in (0, 1)),
+    author text not null references staff (id),
+    session text not null,
+    at text not null,
+    sealed blob not null,
+    mac blob not null,
+    primary key (visit, number)
+) strict, without rowid;
+insert into event_moved select visit, number, kind, item, side, bulk, author, session, at, sealed, mac
+    from visit_event order by visit, number;
+create table finding_moved (
+    visit text not null,
+    item text not null,
+    side text not null,
+    event integer not null
+) strict;
+insert into finding_moved select visit, item, side, event from finding;
+drop table finding;
+drop table visit_event;
+alter table event_moved rename to visit_event;
+create index visit_event_rare on visit_event (visit, kind) where kind <> 'finding';
+create trigger visit_event_is_append_only before update on visit_event
+begin
+    select raise(abort, 'events are never changed');
+end;
+
+create table finding (
+    visit text not null,
+    item text not null,
+    side text not null,
+    event integer not null,
+    primary key (visit, item, side),
+    foreign key (visit, event) references visit_event (visit, number)
+) strict, without rowid;
+insert into finding select visit, item, side, event from finding_moved order by visit, item, side;
+drop table finding_moved;
+)sql";
+
 } // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> all{{1, first}, {2, second}, {3, third}};
+    static const std::vector<Migration> all{{1, first}, {2, second}, {3, third}, {4, fourth}};
     return all;
 }
 

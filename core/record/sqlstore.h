@@ -55,6 +55,7 @@ public:
     Result<Practice> practice(const std::string& today, int limit) override;
 
     Result<Exam> exam(const VisitId& visit) override;
+    std::vector<Result<Exam>> exams(const std::vector<VisitId>& visits) override;
     Outcome record(const VisitId& visit, const std::vector<FindingChange>& changes) override;
     Result<std::vector<FindingEvent>> history(const VisitId& visit, const FindingKey& key) override;
     Result<std::vector<FindingEvent>> eventsAfter(const VisitId& visit, int number) override;
@@ -171,6 +172,7 @@ private:
 
     // findings.cpp
     void recordWithin(VisitRow& visit, const std::vector<FindingChange>& changes);
+    Exam loadedExam(const VisitId& visit);
     [[nodiscard]] FindingEvent findingEvent(const EventRow& row);
     // unsaved.cpp
     void replayWithin(const UnsavedChange& change);

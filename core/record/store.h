@@ -73,6 +73,9 @@ public:
 
     /// The findings as they stand, with subject and date filled in.
     virtual Result<Exam> exam(const VisitId& visit) = 0;
+    /// The same for several visits as they stand at one moment, such as those of a patient's course: one
+    /// result a visit, in their order. One that cannot be read leaves the others whole.
+    virtual std::vector<Result<Exam>> exams(const std::vector<VisitId>& visits) = 0;
     /// Appends the events and updates the current values in one transaction.
     virtual Outcome record(const VisitId& visit, const std::vector<FindingChange>& changes) = 0;
     /// Every value this finding ever had, oldest first.

@@ -18,10 +18,10 @@ public:
             "mac blob) strict;"
             "create table event (visit text, number integer, kind text, item text, side text, bulk integer, "
             "author text, "
-            "session text, at text, sealed blob, mac blob, primary key (visit, number)) strict;"
-            "create index event_kind on event (visit, kind);"
+            "session text, at text, sealed blob, mac blob, primary key (visit, number)) strict, without rowid;"
+            "create index event_rare on event (visit, kind) where kind <> 'finding';"
             "create table finding (visit text, item text, side text, event integer, primary key (visit, "
-            "item, side)) strict;"
+            "item, side)) strict, without rowid;"
             "insert into visit values ('0123456789abcdef0123456789abcdef', '', '', 0, 0, x'', x'')");
         select_ = prepared("select * from visit where id = ?1");
         insert_ = prepared("insert into event values (?1, ?2, 'finding', 'strength.one', 'left', 0, ?1, ?1, "

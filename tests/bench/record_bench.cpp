@@ -205,9 +205,12 @@ void trendOfForty(benchmark::State& state) {
     Times times;
     for (auto _ : state)
         times.measure([&] {
-            int visits = 0;
+            std::vector<VisitId> ids;
             for (const Visit& visit : need(store->visitsOf(patient.id)))
-                visits += need(store->exam(visit.id)).findings().empty() ? 0 : 1;
+                ids.push_back(visit.id);
+            int visits = 0;
+            for (const Result<Exam>& exam : store->exams(ids))
+                visits += exam && !exam->findings().empty() ? 1 : 0;
             if (visits < longHistory) throw std::runtime_error("not all visits are there");
         });
     times.report(state);

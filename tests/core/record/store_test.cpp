@@ -69,6 +69,25 @@ TEST_F(ARecord, KeepsPatientsVisitsAndFindingsWhenOpenedAgain) {
     EXPECT_EQ(need(store->patient(patient.id)).identity, patient.identity);
 }
 
+TEST_F(ARecord, ReadsSeveralVisitsAtOnceEachAsByItself) {
+    const Patient patient = somebody();
+    const Visit first = need(store->addVisit(patient.id, "2026-03-04"));
+    const Visit second = need(store->addVisit(patient.id, "2026-03-11"));
+    need(store->record(first.id, {token("reflex.ankle", Side::left, "0")}));
+    need(store->record(second.id,
+                       {token("reflex.ankle", Side::left, "1"), token("gait.heel", Side::right, "1")}));
+    need(store->record(second.id, {{{ItemId{"gait.heel"}, Side::right}, std::nullopt}}));
+    const auto read = store->exams({second.id, VisitId{"nowhere"}, first.id});
+    ASSERT_EQ(read.size(), 3U);
+    EXPECT_EQ(need(read[0]), need(store->exam(second.id)));
+    EXPECT_EQ(need(read[0]).findings().size(), 1U) << "what was taken back is not read";
+    EXPECT_FALSE(read[1]) << "there is no such visit";
+    EXPECT_EQ(need(read[2]), need(store->exam(first.id)));
+    store->signOut();
+    for (const Result<Exam>& exam : store->exams({first.id, second.id}))
+        EXPECT_FALSE(exam) << "nobody is signed in";
+}
+
 TEST_F(ARecord, ShowsTheLastValueAndRemembersEveryOneBefore) {
     const Visit visit = someVisit();
     const FindingKey key{ItemId{"reflex.knee"}, Side::right};

@@ -278,14 +278,16 @@ TEST_F(Tampering, WithAnyOtherRowIsFound) {
     int tries = 0;
     int found = 0;
     for (const auto& [table, columns] : tables) {
+        const std::string rowName =
+            table == "finding" ? "visit || ' ' || item || ' ' || side" : "cast(rowid as text)";
         for (const std::string& column : columns)
             for (int i = 0; i < 12; ++i) {
                 sqlite::Database& db = fresh();
-                const auto rows = db.rows("select rowid from " + table);
-                const std::int64_t row = anyOf(rows).integer(0);
-                const sql::Cell after =
-                    changed(cellOf(db, "select " + column + " from " + table + " where rowid = $1", {row}));
-                db.run("update or ignore " + table + " set " + column + " = $2 where rowid = $1",
+                const auto rows = db.rows("select " + rowName + " from " + table);
+                const std::string row = anyOf(rows).text(0);
+                const sql::Cell after = changed(
+                    cellOf(db, "select " + column + " from " + table + " where " + rowName + " = $1", {row}));
+                db.run("update or ignore " + table + " set " + column + " = $2 where " + rowName + " = $1",
                        {row, after});
                 if (db.first("select changes()")->integer(0) == 0) continue; // the key is taken
                 const bool seen = !verified().sound();
@@ -295,8 +297,8 @@ TEST_F(Tampering, WithAnyOtherRowIsFound) {
             }
         for (int i = 0; i < 12; ++i) {
             sqlite::Database& db = fresh();
-            const std::int64_t row = anyOf(db.rows("select rowid from " + table)).integer(0);
-            db.run("delete from " + table + " where rowid = $1", {row});
+            const std::string row = anyOf(db.rows("select " + rowName + " from " + table)).text(0);
+            db.run("delete from " + table + " where " + rowName + " = $1", {row});
             const bool seen = !verified().sound();
             EXPECT_TRUE(seen) << table << " row " << row << " removed";
             ++tries;
