@@ -99,19 +99,28 @@ void Engine::boilDown(std::size_t g) {
     const Depends& depends = factor.depends();
     Classes& classes = classes_[g];
     classes.of.reserve(spaces_[spaceOf_[g]].size());
+    const std::size_t perBlock = spaces_[spaceOf_[g]].perBlock();
     std::vector<double> features;
     std::vector<double> before; // of the state before: neighbors are often alike
-    for (std::size_t b = 0; b < grid_.blocks().size(); ++b)
+    const auto number = [&](const Hypothesis& h) {
+        features.clear();
+        factor.features(h, features);
+        if (classes.of.empty()) classes.features = FeatureTable{features.size()};
+        const bool same = !classes.of.empty() && features == before;
+        const FeatureTable::Number found = same ? classes.of.back() : classes.features.number(features);
+        std::swap(features, before);
+        return found;
+    };
+    for (std::size_t b = 0; b < grid_.blocks().size(); ++b) {
+        if (factor.alike(b)) {
+            classes.of.insert(classes.of.end(), perBlock, number({b, 0, 0, 0}));
+            continue;
+        }
         for (std::size_t m = 0; m < (depends.motor ? grid_.motorLevels() : 1); ++m)
             for (std::size_t s = 0; s < (depends.sensory ? grid_.sensoryLevels() : 1); ++s)
-                for (std::size_t i = 0; i < (depends.irritable ? 2 : 1); ++i) {
-                    features.clear();
-                    factor.features({b, m, s, i}, features);
-                    if (classes.of.empty()) classes.features = FeatureTable{features.size()};
-                    const bool same = !classes.of.empty() && features == before;
-                    classes.of.push_back(same ? classes.of.back() : classes.features.number(features));
-                    std::swap(features, before);
-                }
+                for (std::size_t i = 0; i < (depends.irritable ? 2 : 1); ++i)
+                    classes.of.push_back(number({b, m, s, i}));
+    }
     classes.features.close();
     factor.finish();
     workAhead(g);

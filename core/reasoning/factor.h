@@ -50,6 +50,12 @@ public:
     /// Appends the numbers of the hypothesis that the probability depends on, always the same count. Asked of
     /// every hypothesis once, while the model is loaded; finish() follows.
     virtual void features(const Hypothesis& hypothesis, std::vector<double>& out) = 0;
+    /// Whether all hypotheses of a block are sure to have the same features, as where no lesion reaches what
+    /// is read: one of them is asked for then. "No" is always right.
+    [[nodiscard]] virtual bool alike(std::size_t block) const {
+        static_cast<void>(block);
+        return false;
+    }
     /// Whether the features of a hypothesis are those that the same factor of the other side has for the
     /// mirror image of the hypothesis. They are then asked for on one side only.
     [[nodiscard]] virtual bool mirrors() const { return false; }

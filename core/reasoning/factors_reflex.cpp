@@ -30,6 +30,15 @@ public:
         return readSlot(exam, slots()[slot].keys.front(), arcs_[slot / 2].item->scale, {});
     }
 
+    [[nodiscard]] bool alike(std::size_t block) const override {
+        for (std::size_t side = 0; side < 2; ++side) {
+            if (gain(grid_.blocks()[block], side, 1) != 0) return false;
+            for (const Arc& arc : arcs_)
+                if (!sameLoss(block, side, arc.target)) return false;
+        }
+        return true;
+    }
+
     /// By arc the number of its distinct (left, right), each side the number of its distinct (loss, gain).
     void features(const Hypothesis& h, std::vector<double>& out) override {
         const Block& block = grid_.blocks()[h.block];
@@ -37,10 +46,9 @@ public:
         for (std::size_t arc = 0; arc < arcs_.size(); ++arc) {
             std::array<double, 2> state{};
             for (std::size_t side = 0; side < 2; ++side)
-                state[side] = sides_[arc].number(std::array{
-                    grid_.reflexLoss(h.block, side, arcs_[arc].target, h.motor, h.sensory),
-                    model_.reflex.umnGain * arcs_[arc].umnWeight * block.variant->umn * block.scale[side] *
-                        (0.5 + 0.5 * m) * (1 - block.variant->areflexia) * block.variant->umnReflex});
+                state[side] = sides_[arc].number(
+                    std::array{grid_.reflexLoss(h.block, side, arcs_[arc].target, h.motor, h.sensory),
+                               arcs_[arc].umnWeight * gain(block, side, 0.5 + 0.5 * m)});
             out.push_back(pairs_[arc].number(state));
         }
     }
@@ -111,6 +119,21 @@ public:
     }
 
 private:
+    /// How much livelier a lesion above the arc makes it at this share of its severity, before the arc's
+    /// weight.
+    [[nodiscard]] double gain(const Block& block, std::size_t side, double share) const {
+        return model_.reflex.umnGain * block.variant->umn * block.scale[side] * share *
+               (1 - block.variant->areflexia) * block.variant->umnReflex;
+    }
+
+    [[nodiscard]] bool sameLoss(std::size_t block, std::size_t side, std::size_t target) const {
+        const double first = grid_.reflexLoss(block, side, target, 0, 0);
+        for (std::size_t m = 0; m < grid_.motorLevels(); ++m)
+            for (std::size_t s = 0; s < grid_.sensoryLevels(); ++s)
+                if (grid_.reflexLoss(block, side, target, m, s) != first) return false;
+        return true;
+    }
+
     /// P of something in quiet, usual and lively people.
     using Levels = std::array<double, 3>;
     /// P of an arc's readings by pair of states; empty when neither side is read.

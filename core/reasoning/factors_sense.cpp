@@ -22,6 +22,13 @@ public:
 
     [[nodiscard]] bool mirrors() const override { return true; }
 
+    [[nodiscard]] bool alike(std::size_t block) const override {
+        for (std::size_t level = 1; level < grid_.sensoryLevels(); ++level)
+            if (grid_.regionLoss(block, side_, target_, level) != grid_.regionLoss(block, side_, target_, 0))
+                return false;
+        return true;
+    }
+
     void features(const Hypothesis& h, std::vector<double>& out) override {
         out.push_back(grid_.regionLoss(h.block, side_, target_, h.sensory));
     }
@@ -142,6 +149,12 @@ public:
     }
 
     [[nodiscard]] bool mirrors() const override { return true; }
+
+    [[nodiscard]] bool alike(std::size_t block) const override {
+        if (grid_.fullRegionLoss(block, side_, target_) != 0 || irritableLesion(block)) return false;
+        return std::all_of(model_.sensoryLevels.begin(), model_.sensoryLevels.end(),
+                           [&](double severity) { return grid_.felt(block, side_, target_, severity) == 0; });
+    }
 
     void features(const Hypothesis& h, std::vector<double>& out) override {
         const double severity = model_.sensoryLevels[h.sensory];

@@ -40,6 +40,15 @@ public:
 
     [[nodiscard]] bool mirrors() const override { return true; }
 
+    [[nodiscard]] bool alike(std::size_t block) const override {
+        return std::all_of(muscles_.begin(), muscles_.end(), [&](const Muscle& muscle) {
+            const double first = grid_.movementLoss(block, side_, muscle.target, 0);
+            for (std::size_t level = 1; level < grid_.motorLevels(); ++level)
+                if (grid_.movementLoss(block, side_, muscle.target, level) != first) return false;
+            return true;
+        });
+    }
+
     /// By muscle the number of its loss among the distinct ones.
     void features(const Hypothesis& h, std::vector<double>& out) override {
         for (std::size_t slot = 0; slot < muscles_.size(); ++slot) {
