@@ -704,7 +704,7 @@
     </message>
     <message>
         <source>Back</source>
-        <translation>Zurück</translation>
+        <translation>Hinten</translation>
     </message>
     <message>
         <source>Soles</source>
@@ -2110,8 +2110,8 @@
         <translation>Passphrase jenes Tages</translation>
     </message>
     <message>
-        <source>Also when its record was damaged already</source>
-        <translation>Auch wenn ihre Akte schon beschädigt war</translation>
+        <source>Also when it was damaged</source>
+        <translation>Auch wenn sie beschädigt war</translation>
     </message>
     <message>
         <source>Restore</source>
@@ -3268,7 +3268,7 @@
     </message>
     <message>
         <source>What was not examined stays on the page.</source>
-        <translation>Was nicht untersucht wurde, bleibt auf dem Blatt.</translation>
+        <translation>Nicht Untersuchtes bleibt auf dem Blatt.</translation>
     </message>
     <message>
         <source>Use these words</source>

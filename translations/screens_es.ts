@@ -2110,8 +2110,8 @@
         <translation>Frase de paso de ese día</translation>
     </message>
     <message>
-        <source>Also when its record was damaged already</source>
-        <translation>También si su registro ya estaba dañado</translation>
+        <source>Also when it was damaged</source>
+        <translation>También si estaba dañada</translation>
     </message>
     <message>
         <source>Restore</source>

@@ -41,34 +41,103 @@ void ChangeTable::gather() {
         }
         shown_.insert(shown_.end(), rows.begin(), rows.end());
     }
-    placed_ = place(width());
-    placedFor_ = width();
+    measure();
+    placeRows();
     updateGeometry();
     update();
 }
 
+void ChangeTable::placeRows() {
+    placedFor_ = width();
+    placed_ = place(placedFor_);
+}
+
+/// What the words between the item and its threshold need; a long value breaks into lines.
+void ChangeTable::measure() {
+    const QFontMetrics plain(sized(this, 15));
+    const QFontMetrics strong(sized(this, 15, QFont::DemiBold));
+    const auto head = [&](int index) {
+        return index < rows_.heads.size() ? plain.horizontalAdvance(rows_.heads[index]) : 0;
+    };
+    needs_ = {head(1), head(2), head(3), head(4)};
+    for (const ChangeRow& row : shown_) {
+        needs_.side = std::max(needs_.side, plain.horizontalAdvance(row.side));
+        const int longest = grown(this, 130);
+        needs_.before = std::max(needs_.before, std::min(longest, plain.horizontalAdvance(row.before)));
+        needs_.now = std::max(needs_.now, std::min(longest, strong.horizontalAdvance(row.now)));
+        needs_.mark = std::max(needs_.mark, 22 + strong.horizontalAdvance(row.mark.word));
+    }
+}
+
 ChangeTable::Columns ChangeTable::columns(int width) const {
-    const auto at = [width](double share) { return qRound(width * share); };
-    return {16, at(0.27), at(0.44), at(0.575), at(0.6), at(0.745), width - 12};
+    constexpr int edge = 16;
+    constexpr int gap = 14;
+    const int between = needs_.side + needs_.before + needs_.now + needs_.mark + 5 * gap;
+    const int rest = width - edge - 12 - between;
+    Columns out;
+    out.item = edge;
+    out.end = width - 12;
+    out.stacked = rest < grown(this, 230);
+    out.side = edge + rest / 2 + gap;
+    out.beforeRight = out.side + needs_.side + gap + needs_.before;
+    out.nowRight = out.beforeRight + gap + needs_.now;
+    out.change = out.nowRight + gap;
+    out.threshold = out.change + needs_.mark + gap;
+    return out;
 }
 
 int ChangeTable::headHeight() const {
-    return grown(this, 36);
+    return columns(width()).stacked ? 0 : grown(this, 36);
+}
+
+/// Where the columns do not fit: what the columns say, in a line of its own.
+QString ChangeTable::stackedWords(const ChangeRow& row) const {
+    const auto named = [&](int head, const QString& value) {
+        return value.isEmpty() || head >= rows_.heads.size() || rows_.heads[head].isEmpty()
+                   ? value
+                   : rows_.heads[head] + QStringLiteral(": ") + value;
+    };
+    QStringList words{row.side, named(2, row.before), named(3, row.now)};
+    words.removeAll(QString());
+    return words.join(QStringLiteral(" · "));
+}
+
+int ChangeTable::valuesHeight(const ChangeRow& row) const {
+    const auto high = [&](const QString& text, int room, QFont::Weight weight) {
+        return QFontMetrics(sized(this, 15, weight))
+            .boundingRect(QRect(0, 0, room, 10'000), Qt::TextWordWrap, text)
+            .height();
+    };
+    return std::max(high(row.before, needs_.before, QFont::Normal),
+                    high(row.now, needs_.now, QFont::DemiBold));
+}
+
+ChangeTable::Placed ChangeTable::placedRow(const ChangeRow& row, const Columns& column) const {
+    Placed placed;
+    const QFont font = sized(this, 16, row.mark.strong ? QFont::DemiBold : QFont::Normal);
+    const int whole = column.end - column.item;
+    const int itemRoom = row.fold ? whole - 40 : column.stacked ? whole : column.side - 10 - column.item;
+    placed.item = std::make_shared<const RichLine>(QString(), row.item, font, itemRoom);
+    placed.threshold = std::make_shared<const RichLine>(
+        QString(), row.threshold, sized(this, 15), column.stacked ? whole : column.end - column.threshold);
+    qreal text = std::max(placed.item->height(), placed.threshold->height());
+    if (!column.stacked) text = std::max<qreal>(text, valuesHeight(row));
+    if (column.stacked && !row.fold) {
+        placed.values =
+            std::make_shared<const RichLine>(QString(), stackedWords(row), sized(this, 15), whole);
+        text = placed.item->height() + placed.values->height() + grown(this, 22) + placed.threshold->height();
+    }
+    placed.rect.setHeight(std::max(grown(this, 44), qCeil(text) + 14));
+    return placed;
 }
 
 std::vector<ChangeTable::Placed> ChangeTable::place(int width) const {
     const Columns column = columns(width);
     std::vector<Placed> out;
-    int y = headHeight();
+    int y = column.stacked ? 0 : grown(this, 36);
     for (const ChangeRow& row : shown_) {
-        Placed placed;
-        const QFont font = sized(this, 16, row.mark.strong ? QFont::DemiBold : QFont::Normal);
-        placed.item = std::make_shared<const RichLine>(
-            QString(), row.item, font, (row.fold ? column.end - 40 : column.side - 10) - column.item);
-        placed.threshold = std::make_shared<const RichLine>(QString(), row.threshold, sized(this, 15),
-                                                            column.end - column.threshold);
-        const int text = qCeil(std::max(placed.item->height(), placed.threshold->height()));
-        placed.rect = {0, y, width, std::max(grown(this, 44), text + 14)};
+        Placed placed = placedRow(row, column);
+        placed.rect = {0, y, width, placed.rect.height()};
         y += placed.rect.height();
         out.push_back(std::move(placed));
     }
@@ -76,8 +145,10 @@ std::vector<ChangeTable::Placed> ChangeTable::place(int width) const {
 }
 
 int ChangeTable::heightForWidth(int width) const {
-    // A scroll area asks between the change of the width and the event that tells of it.
-    const auto placed = width == placedFor_ && placed_.size() == shown_.size() ? placed_ : place(width);
+    // Asked while the widget is being resized, before it hears of its new width: what is placed may be of
+    // another width.
+    const bool known = width == placedFor_ && placed_.size() == shown_.size();
+    const auto placed = known ? placed_ : place(width);
     return placed.empty() ? headHeight() : placed.back().rect.bottom() + 2;
 }
 
@@ -129,6 +200,7 @@ void ChangeTable::paintEvent(QPaintEvent* event) {
 
 void ChangeTable::paintHead(QPainter& painter) const {
     const Columns column = columns(width());
+    if (column.stacked) return;
     const int height = headHeight();
     painter.setFont(sized(this, 15));
     painter.setPen(Theme::of(this).quiet);
@@ -152,41 +224,68 @@ void ChangeTable::paintRow(QPainter& painter, std::size_t index) const {
     const QRectF box(placed.rect);
     const Columns column = columns(width());
     painter.fillRect(QRectF(0, box.top(), width(), 1), theme.line);
-    placed.item->paint(painter,
-                       {static_cast<qreal>(column.item), box.center().y() - placed.item->height() / 2},
-                       theme.ink, row.fold ? theme.quiet : theme.ink);
+    const bool stacked = column.stacked && !row.fold;
+    const qreal top = stacked ? box.top() + 7 : box.center().y() - placed.item->height() / 2;
+    placed.item->paint(painter, {static_cast<qreal>(column.item), top}, theme.ink,
+                       row.fold ? theme.quiet : theme.ink);
     if (row.fold) {
         const Glyph glyph = open_.contains(*row.fold) ? Glyph::up : Glyph::down;
         paintGlyph(painter, glyph, {column.end - 14.0, box.center().y()}, theme.quiet);
+    } else if (stacked) {
+        paintStacked(painter, row, placed, column);
     } else {
-        const auto write = [&](const QString& text, int from, int to, Qt::Alignment alignment) {
-            painter.drawText(QRectF(from, box.top(), to - from, box.height()),
-                             Qt::AlignVCenter | alignment | Qt::TextWordWrap, text);
-        };
-        painter.setFont(sized(this, 15));
-        painter.setPen(theme.quiet);
-        write(row.side, column.side, column.beforeRight, Qt::AlignLeft);
-        painter.setPen(theme.ink);
-        const int sideRoom = row.side.isEmpty() ? 0 : painter.fontMetrics().horizontalAdvance(row.side) + 8;
-        write(row.before, column.side + sideRoom, column.beforeRight, Qt::AlignRight);
-        painter.setFont(sized(this, 15, QFont::DemiBold));
-        write(row.now, column.beforeRight + 10, column.nowRight, Qt::AlignRight);
-        paintChangeShape(painter, row.mark.shape, {column.change + 7.0, box.center().y()}, row.mark.color);
-        painter.setFont(sized(this, 15, row.mark.strong ? QFont::DemiBold : QFont::Medium));
-        painter.setPen(row.mark.color);
-        write(row.mark.word, column.change + 22, column.threshold - 6, Qt::AlignLeft);
-        placed.threshold->paint(
-            painter,
-            {static_cast<qreal>(column.threshold), box.center().y() - placed.threshold->height() / 2},
-            theme.quiet, theme.quiet);
+        paintColumns(painter, row, placed, column);
     }
     if (hasFocus() && focus_ == static_cast<int>(index))
         paintFocusRing(painter, box.adjusted(5, 5, -5, -5), 6, theme);
 }
 
+void ChangeTable::paintMark(QPainter& painter, const ChangeRow& row, const QPointF& middleLeft,
+                            int room) const {
+    paintChangeShape(painter, row.mark.shape, middleLeft + QPointF(7, 0), row.mark.color);
+    painter.setFont(sized(this, 15, row.mark.strong ? QFont::DemiBold : QFont::Medium));
+    painter.setPen(row.mark.color);
+    const int high = grown(this, 22);
+    painter.drawText(QRectF(middleLeft.x() + 22, middleLeft.y() - high / 2.0, room - 22, high),
+                     Qt::AlignVCenter | Qt::AlignLeft, row.mark.word);
+}
+
+void ChangeTable::paintColumns(QPainter& painter, const ChangeRow& row, const Placed& placed,
+                               const Columns& column) const {
+    const Theme& theme = Theme::of(this);
+    const QRectF box(placed.rect);
+    const auto write = [&](const QString& text, int from, int to, Qt::Alignment alignment) {
+        painter.drawText(QRectF(from, box.top(), to - from, box.height()),
+                         Qt::AlignVCenter | Qt::TextWordWrap | alignment, text);
+    };
+    painter.setFont(sized(this, 15));
+    painter.setPen(theme.quiet);
+    write(row.side, column.side, column.beforeRight, Qt::AlignLeft);
+    painter.setPen(theme.ink);
+    write(row.before, column.beforeRight - needs_.before - 1, column.beforeRight, Qt::AlignRight);
+    painter.setFont(sized(this, 15, QFont::DemiBold));
+    write(row.now, column.nowRight - needs_.now - 1, column.nowRight, Qt::AlignRight);
+    paintMark(painter, row, {static_cast<qreal>(column.change), box.center().y()},
+              column.threshold - column.change);
+    placed.threshold->paint(
+        painter, {static_cast<qreal>(column.threshold), box.center().y() - placed.threshold->height() / 2},
+        theme.quiet, theme.quiet);
+}
+
+void ChangeTable::paintStacked(QPainter& painter, const ChangeRow& row, const Placed& placed,
+                               const Columns& column) const {
+    const Theme& theme = Theme::of(this);
+    const auto left = static_cast<qreal>(column.item);
+    qreal y = placed.rect.top() + 7 + placed.item->height();
+    placed.values->paint(painter, {left, y}, theme.ink, theme.ink);
+    y += placed.values->height();
+    const int high = grown(this, 22);
+    paintMark(painter, row, {left, y + high / 2.0}, column.end - column.item);
+    placed.threshold->paint(painter, {left, y + high}, theme.quiet, theme.quiet);
+}
+
 void ChangeTable::resizeEvent(QResizeEvent*) {
-    placed_ = place(width());
-    placedFor_ = width();
+    placeRows();
 }
 
 void ChangeTable::changeEvent(QEvent* event) {

@@ -51,23 +51,39 @@ private:
     struct Placed {
         QRect rect;
         std::shared_ptr<const RichLine> item;
+        std::shared_ptr<const RichLine> values; ///< where the columns do not fit
         std::shared_ptr<const RichLine> threshold;
     };
     /// Left edges of the columns, and the right edges of those that are aligned there.
     struct Columns {
-        int item, side, beforeRight, nowRight, change, threshold, end;
+        int item = 0, side = 0, beforeRight = 0, nowRight = 0, change = 0, threshold = 0, end = 0;
+        bool stacked = false; ///< one below the other: too narrow for columns
     };
+    struct Needs {
+        int side = 0, before = 0, now = 0, mark = 0; ///< px
+    };
+    void measure();
     [[nodiscard]] Columns columns(int width) const;
+    [[nodiscard]] QString stackedWords(const ChangeRow& row) const;
+    [[nodiscard]] int valuesHeight(const ChangeRow& row) const;
+    [[nodiscard]] Placed placedRow(const ChangeRow& row, const Columns& column) const;
     [[nodiscard]] std::vector<Placed> place(int width) const;
     [[nodiscard]] int headHeight() const;
     void gather();
+    void placeRows();
     void paintHead(QPainter& painter) const;
     void paintRow(QPainter& painter, std::size_t index) const;
+    void paintMark(QPainter& painter, const ChangeRow& row, const QPointF& middleLeft, int room) const;
+    void paintColumns(QPainter& painter, const ChangeRow& row, const Placed& placed,
+                      const Columns& column) const;
+    void paintStacked(QPainter& painter, const ChangeRow& row, const Placed& placed,
+                      const Columns& column) const;
 
     ChangeRows rows_;
     std::vector<ChangeRow> shown_;
+    Needs needs_;
     std::vector<Placed> placed_;
-    int placedFor_ = -1; ///< the width they are placed for
+    int placedFor_ = -1; ///< the width the rows are placed for, in px
     std::set<int> open_;
     int focus_ = -1;
 };

@@ -6,7 +6,9 @@
 #include "language/language.h"
 #include "parts/button.h"
 #include "parts/card.h"
+#include "parts/flow.h"
 #include "parts/label.h"
+#include "parts/scrolling.h"
 #include "parts/segmented.h"
 #include "parts/textsize.h"
 #include "record/store.h"
@@ -23,7 +25,7 @@
 namespace rhizograph::app {
 namespace {
 
-constexpr int wideFrom = 1000; // px; below it the figures go under the table
+constexpr int wideFrom = 1000; // px at 100 % text; below it the figures go under the table
 
 QString word(const std::string& text) {
     return QString::fromStdString(text);
@@ -58,7 +60,7 @@ QString ComparePage::nameOf(const Visit& visit) const {
 }
 
 void ComparePage::build() {
-    auto* column = new QVBoxLayout(this);
+    auto* column = new QVBoxLayout(scrolledInside(*this));
     column->setContentsMargins(16, 12, 16, 8);
     column->setSpacing(10);
     buildTop(*column);
@@ -70,7 +72,8 @@ void ComparePage::build() {
     rows->setSpacing(0);
     title_ = new Label({}, 17, QFont::DemiBold, Label::Tone::ink, card);
     title_->setContentsMargins(16, 0, 16, 0);
-    title_->setFixedHeight(grown(this, 48));
+    title_->setMinimumHeight(grown(this, 48));
+    title_->setWordWrap(true);
     rows->addWidget(title_);
     table_ = new ChangeTable;
     scroll_ = new QScrollArea(card);
@@ -81,6 +84,7 @@ void ComparePage::build() {
     scroll_->setFocusPolicy(Qt::NoFocus);
     scroll_->viewport()->setAutoFillBackground(false);
     table_->setAutoFillBackground(false);
+    scroll_->setMinimumHeight(grown(this, 240));
     rows->addWidget(scroll_, 1);
     work_->addWidget(card, 62);
     buildFigures();
@@ -98,14 +102,14 @@ void ComparePage::build() {
 }
 
 void ComparePage::buildTop(QBoxLayout& column) {
-    auto* top = new QHBoxLayout;
+    auto* top = new FlowLayout(8);
     choice_ = new Segmented(tr("What is compared"),
                             {tr("Right against left"), tr("Against an earlier visit")}, this);
     top->addWidget(choice_);
-    top->addStretch(1);
     visit_ = new PlainButton({}, PlainButton::Kind::quiet, this);
     visit_->setGlyph(Glyph::down, true);
     top->addWidget(visit_);
+    top->setAlignment(visit_, Qt::AlignRight);
     column.addLayout(top);
     connect(choice_, &Segmented::chosenChanged, this, [this](int index) {
         if (index == 0) return showSides();
@@ -125,12 +129,18 @@ void ComparePage::buildFigures() {
     for (const SkinLayer& layer : skinLayers(session_.catalogue()))
         names << medical(layer.label());
     layers_ = new Segmented(tr("Layer of the figures"), names, figureCard_);
-    rows->addWidget(layers_, 0, Qt::AlignHCenter);
+    const auto centered = [rows](Segmented* choice) {
+        auto* row = new FlowLayout(0);
+        row->addWidget(choice);
+        row->setAlignment(choice, Qt::AlignHCenter);
+        rows->addLayout(row);
+    };
+    centered(layers_);
     figures_ = new FigurePair(art_, figureCard_);
     rows->addWidget(figures_, 1);
     views_ = new Segmented(tr("View of the figures"), {tr("Front"), tr("Back"), tr("Soles"), tr("Saddle")},
                            figureCard_);
-    rows->addWidget(views_, 0, Qt::AlignHCenter);
+    centered(views_);
     figureNote_ = new Label({}, 15, QFont::Normal, Label::Tone::quiet, figureCard_);
     figureNote_->setWordWrap(true);
     figureNote_->setAlignment(Qt::AlignHCenter);
@@ -262,7 +272,7 @@ void ComparePage::changeEvent(QEvent* event) {
 }
 
 void ComparePage::resizeEvent(QResizeEvent*) {
-    work_->setDirection(width() >= wideFrom ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    work_->setDirection(width() >= grown(this, wideFrom) ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 
 } // namespace rhizograph::app

@@ -56,6 +56,7 @@ EventsCard::EventsCard(const Knowledge& knowledge, Store& store, PatientId patie
     list->addStretch(1);
     area->setWidget(inside);
     inside->setAutoFillBackground(false); // setWidget() turned it on
+    area->setMinimumHeight(96);
     column->addWidget(area, 1);
     buildForm(*column);
     begin();

@@ -25,6 +25,10 @@ FigurePair::FigurePair(std::shared_ptr<const FigureArt> art, QWidget* parent)
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
 }
 
+QSize FigurePair::minimumSizeHint() const {
+    return {grown(this, 240), grown(this, 260)};
+}
+
 void FigurePair::setPictures(std::vector<Picture> pictures) {
     pictures_ = std::move(pictures);
     QStringList names;
@@ -91,10 +95,10 @@ void FigurePair::paintPicture(QPainter& painter, const Picture& picture, const Q
     const qreal y = body.bottom() + 2;
     painter.setFont(sized(this, 15));
     painter.setPen(theme.quiet);
-    const qreal half = body.width() / 2;
-    painter.drawText(QRectF(body.left() - 20, y, half + 16, words), Qt::AlignCenter,
+    const qreal middle = body.center().x();
+    painter.drawText(QRectF(cell.left(), y, middle - cell.left(), words), Qt::AlignCenter,
                      behind ? tr("Left") : tr("Right"));
-    painter.drawText(QRectF(body.center().x() + 4, y, half + 16, words), Qt::AlignCenter,
+    painter.drawText(QRectF(middle, y, cell.right() - middle, words), Qt::AlignCenter,
                      behind ? tr("Right") : tr("Left"));
     painter.drawText(QRectF(cell.left(), y + words * 0.8, cell.width(), words), Qt::AlignCenter,
                      viewWords(picture.view));

@@ -23,8 +23,9 @@ public:
     explicit FigurePair(std::shared_ptr<const FigureArt> art, QWidget* parent = nullptr);
     [[nodiscard]] const std::vector<Picture>& pictures() const { return pictures_; }
     void setPictures(std::vector<Picture> pictures);
-    [[nodiscard]] QSize sizeHint() const override { return {404, 560}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {240, 260}; }
+    [[nodiscard]] QSize sizeHint() const override { return {404, 320}; }
+
+    [[nodiscard]] QSize minimumSizeHint() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

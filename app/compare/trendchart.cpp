@@ -36,6 +36,7 @@ void TrendChart::place() {
     std::vector<QDate> dates;
     for (const TrendVisit& visit : visits_)
         dates.push_back(dateOf(visit.date));
+    measureWords();
     axis_ = TrendAxis(std::move(dates), left(), right());
     placeEvents();
     placeDots();
@@ -53,11 +54,30 @@ int TrendChart::headHeight() const {
 int TrendChart::rowHeight() const {
     return grown(this, 96);
 }
+int TrendChart::nameRoom() const {
+    return nameRoom_;
+}
 int TrendChart::left() const {
-    return grown(this, 146) + grown(this, 52);
+    return 16 + nameRoom_ + grown(this, 56);
 }
 int TrendChart::right() const {
-    return width() - grown(this, 96);
+    return width() - valueRoom_;
+}
+
+/// Names may break into lines but never within a word, values never at all.
+void TrendChart::measureWords() {
+    const QFontMetrics strong(sized(this, 15, QFont::DemiBold));
+    nameRoom_ = grown(this, 126);
+    valueRoom_ = grown(this, 96);
+    for (const TrendRow& row : rows_) {
+        for (const QString& word : (row.title + QStringLiteral(" ") + row.unit).split(u' '))
+            nameRoom_ = std::max(nameRoom_, strong.horizontalAdvance(word) + 2);
+        for (const TrendLine& line : row.lines)
+            if (!line.value.empty())
+                valueRoom_ =
+                    std::max(valueRoom_, 22 + strong.horizontalAdvance(line.name + QStringLiteral(" ") +
+                                                                       line.value.back()));
+    }
 }
 
 QSize TrendChart::sizeHint() const {

@@ -81,7 +81,8 @@ private:
     [[nodiscard]] int visitsHeight() const; ///< of the numbers and days of the visits
     [[nodiscard]] int laneHeight() const;
     [[nodiscard]] int rowHeight() const;
-    [[nodiscard]] int left() const; ///< of the plotting room
+    [[nodiscard]] int nameRoom() const; ///< of the names of the measures
+    [[nodiscard]] int left() const;     ///< of the plotting room
     [[nodiscard]] int right() const;
     [[nodiscard]] QRectF rowBox(std::size_t row) const;
     [[nodiscard]] qreal yOf(const TrendRow& row, const QRectF& box, double place) const;
@@ -89,6 +90,7 @@ private:
     [[nodiscard]] bool dotNear(const TrendRow& row, const TrendLine& line, std::size_t visit,
                                const QRectF& box, qreal y) const;
     void place();
+    void measureWords();
     void placeDots();
     void placeEvents();
     [[nodiscard]] QPointF pointOf(int cell) const;
@@ -107,6 +109,8 @@ private:
     std::vector<Dot> dots_;
     std::vector<EventMark> eventMarks_;
     int lanes_ = 0;
+    int nameRoom_ = 0;
+    int valueRoom_ = 0;
     int focus_ = -1;
 };
 

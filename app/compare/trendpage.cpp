@@ -5,6 +5,7 @@
 #include "parts/card.h"
 #include "parts/flow.h"
 #include "parts/label.h"
+#include "parts/scrolling.h"
 #include "parts/segmented.h"
 #include "parts/textsize.h"
 #include "record/store.h"
@@ -33,7 +34,7 @@ TrendPage::TrendPage(VisitSession& session, Store& store, QWidget* parent)
 }
 
 void TrendPage::build() {
-    auto* column = new QVBoxLayout(this);
+    auto* column = new QVBoxLayout(scrolledInside(*this));
     column->setContentsMargins(16, 12, 16, 8);
     column->setSpacing(10);
     buildTop(*column);
@@ -89,6 +90,7 @@ void TrendPage::buildChart() {
     scroll_->setFocusPolicy(Qt::NoFocus);
     scroll_->viewport()->setAutoFillBackground(false);
     chart_->setAutoFillBackground(false);
+    scroll_->setMinimumHeight(grown(this, 240));
     rows->addWidget(scroll_);
     work_->addWidget(card, 1);
     connect(chart_, &TrendChart::visitPressed, this, &TrendPage::visitChosen);
@@ -212,12 +214,15 @@ void TrendPage::choose() {
 }
 
 void TrendPage::resizeEvent(QResizeEvent*) {
-    const bool wide = width() >= wideFrom;
+    const bool wide = width() >= grown(this, wideFrom);
     work_->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     events_->setMinimumWidth(wide ? grown(this, 320) : 0);
     events_->setMaximumWidth(wide ? grown(this, 320) : QWIDGETSIZE_MAX);
-    events_->setMaximumHeight(wide ? QWIDGETSIZE_MAX : grown(this, 460));
-    events_->setMinimumHeight(wide ? 0 : std::min(grown(this, 460), height() / 2));
+    events_->setMaximumHeight(wide ? QWIDGETSIZE_MAX
+                                   : std::max(events_->minimumSizeHint().height(), grown(this, 460)));
+    // Never lower than its form; the page scrolls then.
+    events_->setMinimumHeight(
+        wide ? 0 : std::max(events_->minimumSizeHint().height(), std::min(grown(this, 460), height() / 2)));
 }
 
 void TrendPage::showEvent(QShowEvent* event) {

@@ -78,7 +78,7 @@ void TrendChart::paintRow(QPainter& painter, std::size_t index) const {
     const TrendRow& row = rows_[index];
     const QRectF box = rowBox(index);
     painter.fillRect(QRectF(0, box.top(), width(), 1), theme.line);
-    const QRectF name(16, box.top() + 6, grown(this, 146) - 20, box.height() - 12);
+    const QRectF name(16, box.top() + 6, nameRoom(), box.height() - 12);
     painter.setFont(sized(this, 15, QFont::DemiBold));
     painter.setPen(theme.ink);
     const QRectF used = painter.boundingRect(name, Qt::AlignLeft | Qt::TextWordWrap, row.title);
@@ -101,7 +101,10 @@ void TrendChart::paintRow(QPainter& painter, std::size_t index) const {
         painter.drawLine(QPointF(left(), y), QPointF(right(), y));
         if (above - y < painter.fontMetrics().height()) continue;
         painter.setPen(theme.quiet);
-        painter.drawText(QRectF(left() - 70, y - 12, 60, 24), Qt::AlignVCenter | Qt::AlignRight, label);
+        const int high = grown(this, 24);
+        const int wide = grown(this, 60);
+        painter.drawText(QRectF(left() - 10 - wide, y - high / 2.0, wide, high),
+                         Qt::AlignVCenter | Qt::AlignRight, label);
         above = y;
     }
     for (const TrendLine& line : row.lines)

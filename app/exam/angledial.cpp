@@ -12,10 +12,11 @@
 namespace rhizograph::app {
 namespace {
 
-constexpr double step = 5;       ///< degrees a finger can set apart
-constexpr double longMark = 30;  ///< marks with a number
-constexpr qreal markLength = 8;  ///< px
-constexpr qreal numberRoom = 24; ///< px round the scale
+constexpr double step = 5;      ///< degrees a finger can set apart
+constexpr double longMark = 30; ///< marks with a number
+constexpr qreal markLength = 8; ///< px
+constexpr int numberRoom = 24;  ///< px round the scale, at 100 % text
+constexpr int underLine = 14;   ///< px under the base line
 
 } // namespace
 
@@ -39,11 +40,11 @@ QSize AngleDial::sizeHint() const {
 }
 
 QPointF AngleDial::center() const {
-    return {width() / 2.0, height() - 14.0};
+    return {width() / 2.0, height() - static_cast<qreal>(grown(this, underLine))};
 }
 
 qreal AngleDial::radius() const {
-    return std::min(width() / 2.0, height() - 14.0) - numberRoom;
+    return std::min(width() / 2.0, center().y()) - grown(this, numberRoom);
 }
 
 QPointF AngleDial::placeOf(double angle) const {
@@ -90,8 +91,10 @@ void AngleDial::paintEvent(QPaintEvent*) {
         painter.drawLine(placeOf(angle), placeOf(angle) - outward * (numbered ? markLength + 4 : markLength));
         if (!numbered) continue;
         painter.setPen(theme.quiet);
-        painter.drawText(QRectF(placeOf(angle) + outward * 14 - QPointF(20, 10), QSizeF(40, 20)),
-                         Qt::AlignCenter, QString::number(angle));
+        const QSizeF room(grown(this, 40), grown(this, 20));
+        const QPointF middle = placeOf(angle) + outward * grown(this, 14);
+        painter.drawText(QRectF(middle - QPointF(room.width() / 2, room.height() / 2), room), Qt::AlignCenter,
+                         QString::number(angle));
     }
     if (!angle_) return;
     painter.setPen(QPen(theme.spruce, 4, Qt::SolidLine, Qt::RoundCap));

@@ -6,6 +6,7 @@
 #include "language/language.h"
 #include "parts/button.h"
 #include "parts/flow.h"
+#include "parts/scrolling.h"
 #include "parts/textsize.h"
 
 #include <QHBoxLayout>
@@ -37,6 +38,9 @@ void GroupCard::buildHead() {
     count_ = new QLabel(words);
     flow->addWidget(title_);
     flow->addWidget(count_);
+    // Words break into lines before they push the card beyond the screen.
+    title_->setMinimumWidth(1);
+    count_->setMinimumWidth(1);
     rest_ = new PlainButton(restWords(), PlainButton::Kind::action, this);
     rest_->setAccessibleName(medical(group_.label) + ", " + restWords());
     rest_->setVisible(!session_.readOnly());
@@ -70,6 +74,17 @@ void GroupCard::buildRows() {
     more_->setFocusPolicy(Qt::TabFocus);
     connect(more_, &QAbstractButton::clicked, this, [this] { setMoreShown(!moreShown_); });
     column_->addWidget(more_);
+}
+
+void GroupCard::resizeEvent(QResizeEvent* event) {
+    Card::resizeEvent(event);
+    fitHead();
+}
+
+void GroupCard::fitHead() {
+    const int button = rest_->isHidden() ? 0 : rest_->sizeHint().width() + 10;
+    wrapWithin(*title_, width() - 26 - button);
+    wrapWithin(*count_, width() - 26 - button);
 }
 
 bool GroupCard::holds(const ItemId& item) const {
@@ -157,8 +172,8 @@ void GroupCard::refresh(const std::vector<FindingKey>& keys) {
     if (mine) updateHead();
 }
 
-QString GroupCard::restWords() const {
-    // Where most answers are a plain yes or no, the button says what it answers.
+/// Where most answers are a plain yes or no, the word the button answers with; else empty.
+std::string GroupCard::commonAnswer() const {
     std::map<std::string, int> answers;
     int fillable = 0;
     for (const Item* item : items_) {
@@ -168,8 +183,22 @@ QString GroupCard::restWords() const {
             ++answers[display(item->scale, Value::token(*item->scale.normal))];
     }
     for (const auto& [word, times] : answers)
-        if (2 * times > fillable) return tr("All %1").arg(medicalInSentence(word));
-    return tr("Rest normal");
+        if (2 * times > fillable) return word;
+    return {};
+}
+
+QString GroupCard::restWords() const {
+    const std::string answer = commonAnswer();
+    return answer.empty() ? tr("Rest normal") : tr("All %1").arg(medicalInSentence(answer));
+}
+
+/// "All no" answers what can be answered with "no": a score left open is not a score of 0.
+bool GroupCard::fills(const Item& item) const {
+    const std::optional<Value> normal = normalValue(item.scale);
+    if (!normal) return false;
+    const std::string answer = commonAnswer();
+    return answer.empty() ||
+           (item.scale.kind == Scale::Kind::choice && display(item.scale, *normal) == answer);
 }
 
 void GroupCard::dressHead() {
@@ -189,11 +218,12 @@ void GroupCard::updateHead() {
     for (const Item* item : shownItems()) {
         ++total;
         whole += recordedWhole(exam, *item) ? 1 : 0;
-        fillable = fillable || normalValue(item->scale).has_value();
+        const bool takes = fills(*item);
+        fillable = fillable || takes;
         bool byHand = true;
         for (const FindingKey& key : keysOf(*item)) {
             const Finding* found = exam.find(key);
-            open += found == nullptr && normalValue(item->scale) ? 1 : 0;
+            open += found == nullptr && takes ? 1 : 0;
             byHand = byHand && !(found != nullptr && found->bulk);
         }
         bulk += byHand ? 0 : 1;
@@ -203,10 +233,13 @@ void GroupCard::updateHead() {
     count_->setText(total > 0 ? words : tr("when needed"));
     rest_->setVisible(fillable && !session_.readOnly());
     rest_->setEnabled(open > 0);
+    fitHead();
 }
 
 void GroupCard::restNormal() {
-    session_.restNormal(medical(group_.label) + ": " + smallFirst(restWords()), shownItems());
+    std::vector<const Item*> items = shownItems();
+    std::erase_if(items, [this](const Item* item) { return !fills(*item); });
+    session_.restNormal(medical(group_.label) + ": " + smallFirst(restWords()), std::move(items));
 }
 
 void GroupCard::paintEvent(QPaintEvent* event) {

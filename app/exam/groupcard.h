@@ -53,6 +53,7 @@ signals:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void buildHead();
@@ -60,8 +61,11 @@ private:
     void arrange();
     void dressHead();
     void updateHead();
+    void fitHead();
     [[nodiscard]] bool shown(const Item& item) const;
+    [[nodiscard]] std::string commonAnswer() const;
     [[nodiscard]] QString restWords() const;
+    [[nodiscard]] bool fills(const Item& item) const;
 
     VisitSession& session_;
     const Group& group_;

@@ -8,6 +8,7 @@
 #include "language/language.h"
 #include "parts/button.h"
 #include "parts/flow.h"
+#include "parts/scrolling.h"
 #include "parts/textsize.h"
 
 #include <algorithm>
@@ -68,9 +69,9 @@ void StepPage::collectPages() {
 void StepPage::buildTop() {
     auto* holder = new QWidget(this);
     auto* flow = new FlowLayout(8);
-    flow->setContentsMargins(0, 0, 0, 0);
+    flow->setContentsMargins(0, 0, scrollBarWidth, 0);
     holder->setLayout(flow);
-    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     holder->setSizePolicy(policy);
     tabs_ = new QButtonGroup(this);
@@ -81,23 +82,20 @@ void StepPage::buildTop() {
         flow->addWidget(tab);
     }
     connect(tabs_, &QButtonGroup::idClicked, this, &StepPage::showPage);
-    auto* top = new QHBoxLayout;
-    top->setSpacing(8);
-    top->setContentsMargins(0, 0, scrollBarWidth, 0);
-    top->addWidget(holder, 1);
     const auto groups = session_.catalogue().groupsOf(step_);
     const bool told = std::ranges::any_of(
         groups, [&](const Group* group) { return isDrawing(session_.catalogue(), *group); });
     if (!told && groups.size() > 1 && !session_.readOnly()) {
-        rest_ = new PlainButton(tr("Rest of step normal"), PlainButton::Kind::action, this);
+        rest_ = new PlainButton(tr("Rest of step normal"), PlainButton::Kind::action, holder);
         rest_->setFocusPolicy(Qt::TabFocus);
         rest_->setToolTip(
             tr("Marks what shows on all pages of this step and is not examined as normal, in bulk"));
-        top->addWidget(rest_, 0, Qt::AlignTop);
+        flow->addWidget(rest_);
+        flow->setAlignment(rest_, Qt::AlignRight);
         connect(rest_, &QAbstractButton::clicked, this, &StepPage::restOfStep);
     }
     auto* column = static_cast<QVBoxLayout*>(layout());
-    column->addLayout(top);
+    column->addWidget(holder);
     const auto& last = session_.start().previousVisit;
     const QString ghost = session_.previous() == nullptr ? QString()
                           : last && last->number > 0     ? tr("visit %1").arg(last->number)
@@ -122,8 +120,13 @@ void StepPage::buildPage(Page& page) {
     whole->setContentsMargins(0, 0, scrollBarWidth, 12);
     stack_->addWidget(page.widget);
     if (std::ranges::any_of(page.groups, figure) && skin_ == nullptr) {
-        skin_ = new SkinFigure(session_, art_, page.widget);
-        whole->addWidget(skin_, 3);
+        // Where large text leaves the figures too little height, the page scrolls.
+        auto* holder = new QWidget(page.widget);
+        auto* column = new QVBoxLayout(scrolledInside(*holder));
+        column->setContentsMargins(0, 0, 0, 0);
+        skin_ = new SkinFigure(session_, art_, holder);
+        column->addWidget(skin_);
+        whole->addWidget(holder, 3);
     }
     if (std::ranges::any_of(page.groups, drawn) && drawing_ == nullptr) {
         drawing_ = new PainDrawing(session_, art_, page.widget);
@@ -155,7 +158,7 @@ void StepPage::setOptions(const ExamOptions& options) {
     options_ = options;
     for (GroupCard* card : cards())
         card->setOptions(options);
-    legend_->setVisible(options.legend && !pages_[static_cast<std::size_t>(currentPage())].cards.empty());
+    showLegend();
 }
 
 std::vector<GroupCard*> StepPage::cards() const {
@@ -193,7 +196,7 @@ void StepPage::showPage(int index) {
         card->bringForward();
     stack_->setCurrentIndex(index);
     tabs_->button(index)->setChecked(true);
-    legend_->setVisible(options_.legend && !page.cards.empty());
+    showLegend();
     emit pageChanged(index);
 }
 
@@ -296,8 +299,17 @@ void StepPage::placeDrawing() {
     tabs_->button(drawingPage_)->setVisible(!beside || !page.cards.empty());
 }
 
+/// On a low screen with large text the rows need its room more.
+void StepPage::showLegend() {
+    if (pages_.empty()) return; // a step without items
+    const bool room = height() >= grown(this, 300);
+    legend_->setVisible(options_.legend && room &&
+                        !pages_[static_cast<std::size_t>(currentPage())].cards.empty());
+}
+
 void StepPage::resizeEvent(QResizeEvent* event) {
     placeDrawing();
+    showLegend();
     QWidget::resizeEvent(event);
 }
 

@@ -80,6 +80,7 @@ private:
     void buildPage(Page& page);
     GroupCard* addCard(Page& page, const Group& group, QWidget* parent);
     void placeDrawing();
+    void showLegend();
     void refresh(const std::vector<FindingKey>& keys);
     void moveFrom(FindingRow* row, int direction);
     void updateRest();

@@ -3,14 +3,13 @@
 #include "parts/textsize.h"
 
 #include <QPainter>
+#include <QResizeEvent>
 
 namespace rhizograph::app {
 namespace {
 
 constexpr int swatchWidth = 25;
 constexpr int swatchHeight = 18;
-constexpr int toWord = 8;
-constexpr int toNext = 18;
 
 } // namespace
 
@@ -51,39 +50,46 @@ MarkLegend::MarkLegend(std::vector<Entry> entries, const QString& hint, QWidget*
 }
 
 int MarkLegend::entryWidth(const Entry& entry) const {
-    return grown(this, swatchWidth) + toWord + QFontMetrics(sized(this, 15)).horizontalAdvance(entry.word) +
-           toNext;
+    return grown(this, swatchWidth) + 8 + QFontMetrics(sized(this, 15)).horizontalAdvance(entry.word) + 18;
 }
 
-int MarkLegend::rowHeight() const {
-    return grown(this, 28);
+int MarkLegend::entriesWidth() const {
+    int width = 0;
+    for (const auto& entry : entries_)
+        width += entryWidth(entry);
+    return width;
 }
 
+/// Where each entry stands when the row breaks at this width.
 std::vector<QPoint> MarkLegend::places(int width) const {
     std::vector<QPoint> out;
-    QPoint at(1, 0);
-    for (const Entry& entry : entries_) {
-        const int next = entryWidth(entry);
-        if (at.x() > 1 && at.x() + next - toNext > width) at = QPoint(1, at.y() + rowHeight());
-        out.push_back(at);
-        at.rx() += next;
+    int x = 1;
+    int y = 0;
+    for (const auto& entry : entries_) {
+        const int wide = entryWidth(entry);
+        if (x > 1 && x + wide - 18 > width) {
+            x = 1;
+            y += grown(this, 28);
+        }
+        out.emplace_back(x, y);
+        x += wide;
     }
     return out;
 }
 
 QSize MarkLegend::sizeHint() const {
-    int width = 0;
-    for (const Entry& entry : entries_)
-        width += entryWidth(entry);
-    return {width, rowHeight()};
+    return {entriesWidth(), grown(this, 28)};
 }
-
 QSize MarkLegend::minimumSizeHint() const {
-    return {100, rowHeight()};
+    return {100, grown(this, 28)};
 }
-
+void MarkLegend::resizeEvent(QResizeEvent* event) {
+    setMinimumHeight(heightForWidth(event->size().width()));
+    QWidget::resizeEvent(event);
+}
 int MarkLegend::heightForWidth(int width) const {
-    return entries_.empty() ? rowHeight() : places(width).back().y() + rowHeight();
+    const std::vector<QPoint> at = places(width);
+    return (at.empty() ? 0 : at.back().y()) + grown(this, 28);
 }
 
 void MarkLegend::paintEvent(QPaintEvent*) {
@@ -91,21 +97,21 @@ void MarkLegend::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(sized(this, 15));
+    const int row = grown(this, 28);
     const std::vector<QPoint> at = places(width());
-    QPoint end;
+    qreal end = 0;
     for (std::size_t i = 0; i < entries_.size(); ++i) {
-        const QSizeF swatch(grown(this, swatchWidth), grown(this, swatchHeight));
-        const QRectF box(QPointF(at[i].x(), at[i].y() + (rowHeight() - swatch.height()) / 2), swatch);
+        const QRectF box(at[i].x(), at[i].y() + (row - grown(this, swatchHeight)) / 2.0,
+                         grown(this, swatchWidth), grown(this, swatchHeight));
         paintSwatch(painter, box, entries_[i].mark, theme);
-        end = at[i] + QPoint(entryWidth(entries_[i]), 0);
         painter.setPen(theme.quiet);
-        painter.drawText(
-            QRectF(QPointF(box.right() + toWord, at[i].y()), QPointF(end.x(), at[i].y() + rowHeight())),
-            Qt::AlignVCenter | Qt::AlignLeft, entries_[i].word);
+        const QRectF words(box.right() + 8, at[i].y(), entryWidth(entries_[i]) - box.width() - 24, row);
+        painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft, entries_[i].word);
+        end = words.right() + 16;
     }
     const int hint = painter.fontMetrics().horizontalAdvance(hint_);
-    if (end.x() + hint < width())
-        painter.drawText(QRectF(width() - hint - 2, end.y(), hint + 2, rowHeight()),
+    if (height() <= row + 1 && end + hint < width())
+        painter.drawText(QRectF(width() - hint - 2, height() - row, hint + 2, row),
                          Qt::AlignVCenter | Qt::AlignRight, hint_);
 }
 

@@ -27,7 +27,7 @@ private:
     SkinMark mark_;
 };
 
-/// Swatches with their words in as many rows as they need, and a hint at the right where there is room.
+/// Swatches with their words, in as many rows as they need, and a hint at the right where there is room.
 class MarkLegend : public QWidget {
     Q_OBJECT
 
@@ -39,16 +39,15 @@ public:
     MarkLegend(std::vector<Entry> entries, const QString& hint, QWidget* parent = nullptr);
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
-    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
     [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
+    void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] int entriesWidth() const;
     [[nodiscard]] int entryWidth(const Entry& entry) const;
-    [[nodiscard]] int rowHeight() const;
-    /// Where each entry begins, at this width.
     [[nodiscard]] std::vector<QPoint> places(int width) const;
 
     std::vector<Entry> entries_;

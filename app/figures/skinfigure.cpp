@@ -7,6 +7,7 @@
 #include "parts/button.h"
 #include "parts/card.h"
 #include "parts/flow.h"
+#include "parts/scrolling.h"
 #include "parts/segmented.h"
 #include "parts/textsize.h"
 
@@ -79,9 +80,10 @@ void SkinFigure::build() {
 
     auto* top = new FlowLayout(8);
     top->addWidget(layerChoice_);
-    top->pushFrom(1);
     for (QWidget* widget : {territoryButton_, points, fillButton_, zoomButton_})
         top->addWidget(widget);
+    top->setAlignment(territoryButton_, Qt::AlignRight);
+    top->setAlignment(points, Qt::AlignRight);
 
     canvas_ = new FigureCanvas(
         art_, [art = art_](const QSizeF& size, qreal scale) { return examinationLayout(*art, size, scale); },
@@ -129,6 +131,16 @@ void SkinFigure::build() {
         zoomButton_->setGlyph(zoom > 1 ? Glyph::zoomOut : Glyph::zoomIn);
         zoomButton_->setAccessibleName(zoom > 1 ? tr("Whole figures") : tr("Enlarge"));
     });
+}
+
+void SkinFigure::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitWords();
+}
+
+void SkinFigure::fitWords() {
+    for (QLabel* label : {tally_, area_})
+        wrapWithin(*label, width() - 4);
 }
 
 bool SkinFigure::shows(const FindingKey& key) const {

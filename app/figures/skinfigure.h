@@ -45,7 +45,11 @@ public slots:
     /// Marks as normal what is unexamined on this layer (bulk, one undo step), never the saddle.
     void fillRest();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    void fitWords();
     void build();
     void begin(const RegionKey& region);
     void paintOver(const RegionKey& region);

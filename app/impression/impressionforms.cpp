@@ -104,8 +104,14 @@ bool ImpressionHead::twoRows() const {
     return title + fit + 16 > width() - grown(this, 44);
 }
 
+int ImpressionHead::fitHeight() const {
+    return QFontMetrics(sized(this, 15))
+        .boundingRect(QRect(0, 0, std::max(100, width() - 8), 10'000), Qt::TextWordWrap, fit_)
+        .height();
+}
+
 QSize ImpressionHead::sizeHint() const {
-    return {200, grown(this, twoRows() ? 66 : 44)};
+    return {200, twoRows() ? grown(this, 38) + fitHeight() + 4 : grown(this, 44)};
 }
 
 void ImpressionHead::resizeEvent(QResizeEvent*) {
@@ -123,9 +129,10 @@ void ImpressionHead::paintEvent(QPaintEvent*) {
     painter.drawText(QRect(0, 0, width() - side, side), Qt::AlignVCenter | Qt::AlignLeft, tr("Impression"));
     painter.setFont(sized(this, 15));
     painter.setPen(theme.quiet);
-    const QRect place = twoRows() ? QRect(0, grown(this, 36), width(), grown(this, 26))
-                                  : QRect(0, 0, width() - side - 4, side);
-    painter.drawText(place, Qt::AlignVCenter | (twoRows() ? Qt::AlignLeft : Qt::AlignRight), fit_);
+    if (twoRows())
+        painter.drawText(QRect(0, grown(this, 38), width() - 8, fitHeight()), Qt::TextWordWrap, fit_);
+    else
+        painter.drawText(QRect(0, 0, width() - side - 4, side), Qt::AlignVCenter | Qt::AlignRight, fit_);
 }
 
 ImpressionFold::ImpressionFold(QWidget* parent) : QAbstractButton(parent) {
@@ -137,6 +144,7 @@ void ImpressionFold::show(const ImpressionDigest& digest) {
     digest_ = digest;
     setAccessibleName(digest_.spoken());
     setAccessibleDescription(tr("Opens the impression"));
+    setToolTip(digest_.spoken());
     update();
 }
 
@@ -201,20 +209,37 @@ void ImpressionBar::show(const ImpressionDigest& digest) {
     digest_ = digest;
     setAccessibleName(digest_.spoken());
     open_->setAccessibleName(tr("Open the impression"));
+    setToolTip(digest_.spoken());
     next_->setAccessibleName(tr("Next test: %1").arg(digest_.nextTest));
+    next_->setToolTip(next_->accessibleName());
     next_->setVisible(digest_.next.has_value());
     resizeEvent(nullptr);
     update();
 }
 
+/// Large text on a narrow screen: the next test gets a row of its own under the site.
+bool ImpressionBar::twoRows() const {
+    if (!digest_.next || textScale(this) < 1.1) return false;
+    const int site = QFontMetrics(sized(this, 17, QFont::DemiBold)).horizontalAdvance(digest_.site);
+    const int support = QFontMetrics(sized(this, 15, QFont::DemiBold)).horizontalAdvance(digest_.support);
+    return site + support + 80 > width() * 3 / 5 - grown(this, 44) - 20;
+}
+
 QSize ImpressionBar::sizeHint() const {
-    return {600, grown(this, 64)};
+    return {600, grown(this, twoRows() ? 64 + 50 : 64)};
 }
 
 void ImpressionBar::resizeEvent(QResizeEvent*) {
     const int side = grown(this, 44);
-    const int top = (height() - side) / 2;
+    const int first = std::min(height(), grown(this, 64));
+    const int top = (first - side) / 2;
     open_->setGeometry(width() - side - 12, top, side, side);
+    if (twoRows()) {
+        next_->setText(QFontMetrics(sized(this, 16, QFont::DemiBold))
+                           .elidedText(digest_.nextTest, Qt::ElideMiddle, width() - 24 - 32));
+        next_->setGeometry(12, first, width() - 24, side);
+        return;
+    }
     // The next test gets at most two fifths; a longer name is cut in the middle, whole in its accessible
     // name.
     const int room = width() * 2 / 5;
@@ -229,14 +254,16 @@ void ImpressionBar::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     paintTopLine(painter, this);
-    const int end = next_->isVisible() ? next_->x() - 12 : open_->x() - 12;
+    const bool besideNext = next_->isVisible() && !twoRows();
+    const int end = besideNext ? next_->x() - 12 : open_->x() - 12;
+    const int first = std::min(height(), grown(this, 64));
     int x = 16;
     if (digest_.redSigns > 0) {
-        paintDiamond(painter, {x + 8.0, height() / 2.0}, theme.brick);
+        paintDiamond(painter, {x + 8.0, first / 2.0}, theme.brick);
         painter.setFont(sized(this, 15, QFont::DemiBold));
         painter.setPen(theme.ink);
         const QString count = QString::number(digest_.redSigns);
-        painter.drawText(QRect(x + 20, 0, 40, height()), Qt::AlignVCenter | Qt::AlignLeft, count);
+        painter.drawText(QRect(x + 20, 0, 40, first), Qt::AlignVCenter | Qt::AlignLeft, count);
         x += 32 + painter.fontMetrics().horizontalAdvance(count);
     }
     const QFont strong = sized(this, 17, QFont::DemiBold);
@@ -249,24 +276,23 @@ void ImpressionBar::paintEvent(QPaintEvent*) {
     const bool beside = bar >= 80;
     painter.setPen(theme.ink);
     painter.setFont(strong);
-    const QRect row = beside ? QRect(x, 0, end - x, height()) : QRect(x, 0, end - x, height() - 12);
+    const QRect row = beside ? QRect(x, 0, end - x, first) : QRect(x, 0, end - x, first - 12);
     const QString site = QFontMetrics(strong).elidedText(digest_.site, Qt::ElideRight, end - x - support);
     painter.drawText(row, Qt::AlignVCenter | Qt::AlignLeft, site);
     painter.setFont(small);
     if (beside) {
         const int width = std::min(bar, 150);
         if (support > 0) {
-            paintBar(painter, QRectF(x + name + 12, height() / 2.0 - 6, width, 12), digest_.share, false,
-                     theme);
+            paintBar(painter, QRectF(x + name + 12, first / 2.0 - 6, width, 12), digest_.share, false, theme);
             painter.setPen(theme.ink);
             painter.setPen(theme.ink);
-            painter.drawText(QRect(x + name + 12 + width + 12, 0, support, height()),
+            painter.drawText(QRect(x + name + 12 + width + 12, 0, support, first),
                              Qt::AlignVCenter | Qt::AlignLeft, digest_.support);
         }
     } else if (support > 0) {
         painter.setPen(theme.ink);
         painter.drawText(row, Qt::AlignVCenter | Qt::AlignRight, digest_.support);
-        paintBar(painter, QRectF(x, height() - 18, end - x, 8), digest_.share, false, theme);
+        paintBar(painter, QRectF(x, first - 18, end - x, 8), digest_.share, false, theme);
     }
 }
 

@@ -45,6 +45,7 @@ protected:
 
 private:
     [[nodiscard]] bool twoRows() const;
+    [[nodiscard]] int fitHeight() const;
 
     QString fit_;
     PlainButton* arrow_;
@@ -87,6 +88,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    [[nodiscard]] bool twoRows() const;
     ImpressionDigest digest_;
     PlainButton* next_;
     PlainButton* open_;

@@ -39,16 +39,20 @@ void ImpressionList::setRightPadding(int pixels) {
 }
 
 void ImpressionList::relayout() {
-    placed_ = place(width());
-    placedFor_ = width();
+    placeRows();
     std::erase_if(lines_, [](const auto& kept) { return kept.second.use_count() == 1; });
     updateGeometry();
     update();
 }
 
+void ImpressionList::placeRows() {
+    placedFor_ = width();
+    placed_ = place(placedFor_);
+}
+
 int ImpressionList::heightForWidth(int width) const {
     if (rows_.empty()) return 0;
-    // A scroll area asks between the change of the width and the event that tells of it.
+    // Asked while the widget is being resized, before it hears of its new width.
     if (width == placedFor_ && placed_.size() == rows_.size()) return placed_.back().rect.bottom() + 13;
     return place(width).back().rect.bottom() + 13;
 }
@@ -101,8 +105,7 @@ void ImpressionList::pressCell(int index) {
 }
 
 void ImpressionList::resizeEvent(QResizeEvent*) {
-    placed_ = place(width());
-    placedFor_ = width();
+    placeRows();
 }
 
 void ImpressionList::changeEvent(QEvent* event) {

@@ -68,7 +68,9 @@ private:
     [[nodiscard]] std::vector<Placed> place(int width) const;
     [[nodiscard]] Placed measured(const ImpressionRow& row, int width) const;
     [[nodiscard]] int barWidth(int width) const;
+    [[nodiscard]] bool headInTwo(const ImpressionRow& row, int width) const;
     void relayout();
+    void placeRows();
     void paintRow(QPainter& painter, std::size_t index) const;
     void paintRedSign(QPainter& painter, const ImpressionRow& row, const Placed& placed) const;
     void paintSite(QPainter& painter, const ImpressionRow& row, const Placed& placed) const;
@@ -88,7 +90,7 @@ private:
     mutable std::map<LineKey, std::shared_ptr<const RichLine>> lines_;
     std::vector<ImpressionRow> rows_;
     std::vector<Placed> placed_;
-    int placedFor_ = -1;     ///< the width they are placed for
+    int placedFor_ = -1;     ///< the width the rows are placed for, in px
     std::vector<int> cells_; ///< rows that are more than a hairline
     int rightPadding_ = 0;
     int focus_ = -1;

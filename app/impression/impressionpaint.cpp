@@ -45,6 +45,13 @@ int ImpressionList::barWidth(int width) const {
     return std::min(120, width * 2 / 5);
 }
 
+/// Whether the words over the bars need a line of their own.
+bool ImpressionList::headInTwo(const ImpressionRow& row, int width) const {
+    const QFontMetrics metrics(sized(this, 15));
+    const int bars = std::max(metrics.horizontalAdvance(row.right) + 14, barWidth(width) / 2 + 8);
+    return metrics.horizontalAdvance(row.text) + metrics.horizontalAdvance(row.second) + 12 + bars > width;
+}
+
 std::shared_ptr<const RichLine> ImpressionList::line(const QString& bold, const QString& text,
                                                      const QFont& font, int room) const {
     const LineKey key{bold, text, font.key(), room};
@@ -84,7 +91,7 @@ ImpressionList::Placed ImpressionList::measured(const ImpressionRow& row, int wi
         break;
     }
     case Kind::reasonHead:
-        height = grown(this, 24);
+        height = grown(this, headInTwo(row, width) ? 48 : 24);
         break;
     case Kind::reason:
         placed.main = words({}, row.text, small, width - barWidth(width) - 10);
@@ -101,7 +108,8 @@ ImpressionList::Placed ImpressionList::measured(const ImpressionRow& row, int wi
         height = std::max(row.pressable() ? 44 : 0, qCeil(placed.main->height()) + 4);
         break;
     case Kind::head:
-        height = grown(this, 30);
+        placed.main = words({}, row.text, sized(this, 15, QFont::DemiBold), width);
+        height = std::max(grown(this, 30), qCeil(placed.main->height()) + 8);
         break;
     case Kind::nextTest:
         placed.main = words(row.bold, {}, small, width - 60);
@@ -160,9 +168,8 @@ void ImpressionList::paintRow(QPainter& painter, std::size_t index) const {
         paintWords(painter, row, placed);
         break;
     case Kind::head:
-        painter.setFont(sized(this, 15, QFont::DemiBold));
-        painter.setPen(Theme::of(this).quiet);
-        painter.drawText(placed.rect, Qt::AlignVCenter | Qt::AlignLeft, row.text);
+        placed.main->paint(painter, {0, placed.rect.center().y() - placed.main->height() / 2},
+                           Theme::of(this).quiet, Theme::of(this).quiet);
         break;
     case Kind::nextTest:
         paintTest(painter, placed);
@@ -232,12 +239,18 @@ void ImpressionList::paintReasonHead(QPainter& painter, const ImpressionRow& row
                                      const Placed& placed) const {
     painter.setFont(sized(this, 15));
     painter.setPen(Theme::of(this).quiet);
-    painter.drawText(placed.rect, Qt::AlignVCenter | Qt::AlignLeft, row.text);
-    const QRect bars = placed.rect.adjusted(placed.rect.width() - barWidth(placed.rect.width()), 0, 0, 0);
-    const int axis = bars.center().x();
-    painter.drawText(QRect(0, bars.top(), axis - 8, bars.height()), Qt::AlignVCenter | Qt::AlignRight,
+    const QRect whole = placed.rect;
+    const bool two = headInTwo(row, whole.width());
+    QRect line = whole;
+    if (two) line.setTop(whole.top() + whole.height() / 2);
+    painter.drawText(two ? QRect(whole.left(), whole.top(), whole.width(), whole.height() / 2) : whole,
+                     Qt::AlignVCenter | Qt::AlignLeft, row.text);
+    const int forWords = painter.fontMetrics().horizontalAdvance(row.right);
+    const int axis = whole.right() - barWidth(whole.width()) / 2;
+    const int against = std::min(axis - 8, whole.right() - forWords - 14);
+    painter.drawText(QRect(0, line.top(), against, line.height()), Qt::AlignVCenter | Qt::AlignRight,
                      row.second);
-    painter.drawText(bars, Qt::AlignVCenter | Qt::AlignRight, row.right);
+    painter.drawText(line, Qt::AlignVCenter | Qt::AlignRight, row.right);
 }
 
 void ImpressionList::paintReason(QPainter& painter, const ImpressionRow& row, const Placed& placed) const {

@@ -89,6 +89,10 @@ void ImpressionPanel::refresh() {
     head_->show(digest);
     fold_->show(digest);
     bar_->show(digest);
+    if (portrait_ && folded_ && minimumHeight() != barHeight()) {
+        arrange();
+        emit foldedChanged(folded_); // the bar needs another height
+    }
 }
 
 void ImpressionPanel::choose(const SiteId& site, Side side) {
@@ -114,6 +118,10 @@ void ImpressionPanel::setPortrait(bool portrait) {
     portrait_ = portrait;
     head_->setPortrait(portrait);
     arrange();
+}
+
+int ImpressionPanel::barHeight() const {
+    return bar_->sizeHint().height();
 }
 
 void ImpressionPanel::arrange() {

@@ -25,6 +25,7 @@ class ImpressionPanel : public QWidget {
 public:
     explicit ImpressionPanel(VisitSession& session, QWidget* parent = nullptr);
 
+    [[nodiscard]] int barHeight() const; ///< of the folded form on upright screens, px
     [[nodiscard]] bool folded() const { return folded_; }
     void setFolded(bool folded);
     [[nodiscard]] bool portrait() const { return portrait_; }

@@ -164,7 +164,9 @@ PlainButton::PlainButton(const QString& text, Kind kind, QWidget* parent)
     setText(text);
     setFocusPolicy(Qt::StrongFocus);
     setCheckable(kind == Kind::choice || kind == Kind::tab);
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
 }
 
 void PlainButton::setGlyph(Glyph glyph, bool behindText) {
@@ -204,6 +206,20 @@ QSize PlainButton::sizeHint() const {
     return {std::max(grown(this, 44), words + picture + gap + 2 * beside), grown(this, 44)};
 }
 
+int PlainButton::wordRoom(int width) const {
+    const int picture = pictureWidth();
+    return width - 12 - (picture > 0 ? picture + 8 : 0);
+}
+
+int PlainButton::heightForWidth(int width) const {
+    const int height = grown(this, 44);
+    const QFontMetrics metrics(sized(this, 16, QFont::DemiBold));
+    if (text().isEmpty() || width >= sizeHint().width()) return height;
+    const QRect words = metrics.boundingRect(QRect(0, 0, std::max(1, wordRoom(width)), 10'000),
+                                             Qt::TextWordWrap | Qt::AlignCenter, text());
+    return std::max(height, words.height() + 16);
+}
+
 void PlainButton::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -223,7 +239,8 @@ void PlainButton::paintEvent(QPaintEvent*) {
         painter.drawRoundedRect(shape, 10, 10);
     }
     painter.setFont(textFont());
-    const int words = painter.fontMetrics().horizontalAdvance(text());
+    const int whole = painter.fontMetrics().horizontalAdvance(text());
+    const int words = std::min(whole, wordRoom(width()));
     const int picture = pictureWidth();
     const int gap = words > 0 && picture > 0 ? 8 : 0;
     qreal x = (width() - words - picture - gap) / 2.0;
@@ -233,7 +250,10 @@ void PlainButton::paintEvent(QPaintEvent*) {
         x += picture + gap;
     }
     painter.setPen(colors.text);
-    painter.drawText(QRectF(x, 0, words + 2, height()), Qt::AlignVCenter | Qt::AlignLeft, text());
+    if (words < whole)
+        painter.drawText(QRectF(x, 0, words, height()), Qt::AlignCenter | Qt::TextWordWrap, text());
+    else
+        painter.drawText(QRectF(x, 0, words + 2, height()), Qt::AlignVCenter | Qt::AlignLeft, text());
     if (picture > 0 && glyphBehind_)
         paintPicture(painter, {x + words + gap + picture / 2.0, middle}, colors.text);
     painter.setOpacity(1);

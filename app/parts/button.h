@@ -50,6 +50,8 @@ public:
     void setBold(bool bold);
 
     [[nodiscard]] QSize sizeHint() const override;
+    /// Words break into lines in a button narrower than they are.
+    [[nodiscard]] int heightForWidth(int width) const override;
     [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
 
 protected:
@@ -65,6 +67,8 @@ protected:
 
 private:
     [[nodiscard]] QFont textFont() const;
+    /// Room the picture and the edges leave the words of a button this wide, in px.
+    [[nodiscard]] int wordRoom(int width) const;
 
     Kind kind_;
     Glyph glyph_ = Glyph::none;

@@ -6,7 +6,9 @@
 
 namespace rhizograph::app {
 
-/// Places widgets side by side and breaks into further rows where the width ends.
+/// Places widgets side by side and breaks into further rows where the width ends. A part aligned right goes
+/// to the end of its row with what follows it; a part wider than the row gets the row and as much height as
+/// it then needs; one that expands takes the room its row has to spare.
 class FlowLayout : public QLayout {
 public:
     explicit FlowLayout(int gap) : gap_(gap) {}
@@ -26,8 +28,8 @@ public:
     void setGeometry(const QRect& rect) override;
 
 private:
-    [[nodiscard]] int widthFrom(int index) const;
     int arrange(const QRect& rect, bool apply) const;
+    void placeRow(std::size_t from, std::size_t to, const QRect& row) const;
 
     std::vector<std::unique_ptr<QLayoutItem>> items_;
     int gap_;

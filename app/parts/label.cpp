@@ -82,8 +82,9 @@ void Label::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
     painter.setFont(font());
     painter.setPen(palette().color(foregroundRole()));
-    painter.drawText(rect(), alignment() | Qt::TextSingleLine,
-                     fontMetrics().elidedText(text(), Qt::ElideRight, width()));
+    const QString shown = fontMetrics().elidedText(text(), Qt::ElideRight, width());
+    if (const QString tip = shown == text() ? QString{} : text(); tip != toolTip()) setToolTip(tip);
+    painter.drawText(rect(), alignment() | Qt::TextSingleLine, shown);
 }
 
 } // namespace rhizograph::app

@@ -16,7 +16,8 @@ public:
     Label(const QString& text, int pixels, QFont::Weight weight = QFont::Normal, Tone tone = Tone::ink,
           QWidget* parent = nullptr);
     void setTone(Tone tone);
-    /// Words that do not fit end in an ellipsis, on one line; the whole text stays for assistive programs.
+    /// Words that do not fit end in an ellipsis, on one line; the whole text stands in the tip and for
+    /// assistive programs.
     void setElided(bool elided);
     [[nodiscard]] QSize minimumSizeHint() const override;
 

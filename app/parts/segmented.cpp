@@ -3,6 +3,7 @@
 #include "parts/button.h"
 #include "parts/textsize.h"
 
+#include <algorithm>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -14,7 +15,9 @@ Segmented::Segmented(const QString& name, const QStringList& words, QWidget* par
     : QWidget(parent), name_(name), words_(words) {
     installCellAccess();
     setFocusPolicy(Qt::StrongFocus);
-    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
 }
 
 void Segmented::choose(int index) {
@@ -36,16 +39,43 @@ QSize Segmented::sizeHint() const {
     return {qCeil(width), grown(this, 44)};
 }
 
-QRectF Segmented::shape(int index) const {
+QSize Segmented::minimumSizeHint() const {
+    qreal width = 0;
+    for (int i = 0; i < cellCount(); ++i)
+        width = std::max(width, wordWidth(i));
+    return {qCeil(width) + 2, grown(this, 44)};
+}
+
+/// The segment's place when this width is broken into rows, of heights of one.
+QRectF Segmented::place(int index, int width) const {
     qreal left = 1;
-    for (int i = 0; i < index; ++i)
+    int row = 0;
+    for (int i = 0; i < index; ++i) {
         left += wordWidth(i);
-    return {left, 1, wordWidth(index), height() - 2.0};
+        if (left + wordWidth(i + 1) <= width + 0.5) continue;
+        left = 1;
+        ++row;
+    }
+    return {left, static_cast<qreal>(row), wordWidth(index), 1};
+}
+
+int Segmented::rows(int width) const {
+    return cellCount() == 0 ? 1 : qRound(place(cellCount() - 1, width).top()) + 1;
+}
+
+int Segmented::heightForWidth(int width) const {
+    return rows(width) * grown(this, 44);
+}
+
+QRectF Segmented::shape(int index) const {
+    const QRectF at = place(index, width());
+    const qreal high = static_cast<qreal>(height()) / rows(width());
+    return {at.left(), at.top() * high + 1, at.width(), high - 2};
 }
 
 QRect Segmented::pressArea(int index) const {
     const QRectF drawn = shape(index);
-    return QRectF(drawn.left(), 0, drawn.width(), height()).toAlignedRect();
+    return drawn.adjusted(0, -1, 0, 1).toAlignedRect();
 }
 
 Cell Segmented::cell(int index) const {

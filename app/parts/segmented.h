@@ -19,7 +19,9 @@ public:
     void choose(int index);
 
     [[nodiscard]] QSize sizeHint() const override;
-    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+    [[nodiscard]] QSize minimumSizeHint() const override;
+    /// Breaks into rows where the width ends.
+    [[nodiscard]] int heightForWidth(int width) const override;
     [[nodiscard]] QString hostName() const override { return name_; }
     [[nodiscard]] int cellCount() const override { return static_cast<int>(words_.size()); }
     [[nodiscard]] Cell cell(int index) const override;
@@ -37,6 +39,8 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    [[nodiscard]] QRectF place(int index, int width) const;
+    [[nodiscard]] int rows(int width) const;
     [[nodiscard]] QRectF shape(int index) const;
     /// A press on the frame counts too.
     [[nodiscard]] QRect pressArea(int index) const;

@@ -8,6 +8,7 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QPainter>
+#include <QShortcut>
 
 namespace rhizograph::app {
 namespace {
@@ -52,6 +53,7 @@ Strip::Strip(QWidget* parent) : QWidget(parent) {
     tools_->addWidget(menu_);
     connect(lock, &PlainButton::clicked, this, &Strip::lockWanted);
     connect(menu_, &PlainButton::clicked, this, &Strip::menuWanted);
+    connect(new QShortcut(QKeySequence(Qt::Key_F10), this), &QShortcut::activated, this, &Strip::menuWanted);
 }
 
 void Strip::setUser(const QString& name) {

@@ -6,6 +6,7 @@
 #include "parts/textsize.h"
 #include "patients/words.h"
 
+#include <algorithm>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QVBoxLayout>
@@ -48,6 +49,8 @@ void JoinDialog::build() {
     column->addWidget(search_);
     list_ = new QListWidget(this);
     list_->setAccessibleName(tr("Entries that may be the same person"));
+    list_->setWordWrap(true);
+    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setMinimumHeight(grown(this, 220));
     column->addWidget(list_, 1);
     consequence_ = new Label({}, 15, QFont::Normal, Label::Tone::quiet, this);
@@ -83,7 +86,7 @@ void JoinDialog::search() {
     std::erase_if(found_, [this](const Patient& each) { return each.id == patient_.id; });
     for (const Patient& each : found_) {
         auto* item = new QListWidgetItem(entryText(each), list_);
-        item->setSizeHint({0, grown(this, 44)});
+        item->setSizeHint({0, std::max(grown(this, 44), 2 * list_->fontMetrics().lineSpacing() + 12)});
     }
     choose(-1);
 }

@@ -3,6 +3,8 @@
 #include "base/json.h"
 #include "parts/button.h"
 #include "parts/label.h"
+#include "parts/scrolling.h"
+#include "parts/textsize.h"
 #include "patients/words.h"
 
 #include <algorithm>
@@ -34,6 +36,7 @@ QTableWidget* tableOf(const QString& name, const QStringList& heads, QWidget* pa
     table->verticalHeader()->hide();
     table->horizontalHeader()->setStretchLastSection(true);
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     table->setSelectionMode(QAbstractItemView::NoSelection);
     return table;
 }
@@ -48,7 +51,7 @@ void setRow(QTableWidget& table, int row, const QStringList& words) {
 ListDialog::ListDialog(Store& store, QWidget* parent) : QDialog(parent), store_(store) {
     setWindowTitle(tr("Bring in a list of patients"));
     resize(980, 700);
-    auto* column = new QVBoxLayout(this);
+    auto* column = new QVBoxLayout(scrolledInside(*this));
     column->setContentsMargins(24, 20, 24, 20);
     column->setSpacing(12);
     said_ = new Label({}, 16, QFont::Medium, Label::Tone::ink, this);
@@ -60,14 +63,17 @@ ListDialog::ListDialog(Store& store, QWidget* parent) : QDialog(parent), store_(
     area->setFrameShape(QFrame::NoFrame);
     mapping_ = new QWidget(area);
     area->setWidget(mapping_);
+    area->setMinimumHeight(grown(this, 110));
     column->addWidget(area, 2);
     column->addWidget(new Label(tr("As they would be taken"), 15, QFont::DemiBold, Label::Tone::quiet, this));
     rows_ = tableOf(tr("Patients as they would be taken"),
                     {tr("Line"), tr("Name"), tr("Record number"), tr("Birth date"), tr("Sex"), tr("Contact")},
                     this);
+    rows_->setMinimumHeight(grown(this, 150));
     column->addWidget(rows_, 3);
     column->addWidget(new Label(tr("Rows that are left out"), 15, QFont::DemiBold, Label::Tone::quiet, this));
     wrong_ = tableOf(tr("Rows that are left out and why"), {tr("Line"), tr("Why")}, this);
+    wrong_->setMinimumHeight(grown(this, 130));
     column->addWidget(wrong_, 2);
     auto* buttons = new QHBoxLayout;
     column->addLayout(buttons);
@@ -115,6 +121,7 @@ void ListDialog::showColumns() {
         field->addItem(tr("Left out"));
         field->addItems(fieldNames());
         if (guess.columns[i]) field->setCurrentIndex(1 + static_cast<int>(*guess.columns[i]));
+        field->setMinimumWidth(grown(this, 240));
         connect(field, &QComboBox::currentIndexChanged, this, &ListDialog::refresh);
         columns_.push_back(field);
         const int row = static_cast<int>(i / 2);
@@ -167,6 +174,8 @@ void ListDialog::showRows() {
         setRow(*wrong_, static_cast<int>(i),
                {word(preview_.problems[i].place), word(preview_.problems[i].reason)});
     rows_->resizeColumnsToContents();
+    wrong_->resizeColumnToContents(0);
+    wrong_->resizeRowsToContents();
 }
 
 void ListDialog::take() {

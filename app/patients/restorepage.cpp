@@ -4,6 +4,8 @@
 #include "parts/card.h"
 #include "parts/flow.h"
 #include "parts/label.h"
+#include "parts/scrolling.h"
+#include "parts/textsize.h"
 #include "patients/words.h"
 
 #include <QComboBox>
@@ -18,16 +20,16 @@ RestorePage::RestorePage(QWidget* parent) : QWidget(parent) {
 }
 
 void RestorePage::build() {
-    auto* outer = new QVBoxLayout(this);
+    auto* outer = new QVBoxLayout(scrolledInside(*this));
     outer->addStretch(1);
     auto* middle = new QHBoxLayout;
     outer->addLayout(middle);
     outer->addStretch(2);
     auto* card = new Card(this);
     card->setMinimumWidth(440);
-    card->setMaximumWidth(640);
+    card->setMaximumWidth(grown(this, 640));
     middle->addStretch(1);
-    middle->addWidget(card, 4);
+    middle->addWidget(card, 12);
     middle->addStretch(1);
     auto* column = new QVBoxLayout(card);
     column->setContentsMargins(24, 24, 24, 24);
@@ -38,7 +40,9 @@ void RestorePage::build() {
         column->addWidget(label);
         return label;
     };
-    column->addWidget(new Label(tr("Restore a backup"), 22, QFont::DemiBold, Label::Tone::ink, card));
+    auto* title = new Label(tr("Restore a backup"), 22, QFont::DemiBold, Label::Tone::ink, card);
+    title->setWordWrap(true);
+    column->addWidget(title);
     where_ = words({}, 15, Label::Tone::quiet);
     choose_ = new PlainButton(tr("Choose the backup …"), PlainButton::Kind::action, card);
     column->addWidget(choose_, 0, Qt::AlignLeft);
@@ -52,9 +56,10 @@ void RestorePage::build() {
     passphrase_->setEchoMode(QLineEdit::Password);
     passphrase_->setAccessibleName(tr("Passphrase of that day"));
     column->addWidget(passphrase_);
-    damaged_ =
-        new PlainButton(tr("Also when its record was damaged already"), PlainButton::Kind::choice, card);
-    column->addWidget(damaged_, 0, Qt::AlignLeft);
+    damaged_ = new PlainButton(tr("Also when it was damaged"), PlainButton::Kind::choice, card);
+    auto* damaged = new FlowLayout(8); // its words may need two lines
+    damaged->addWidget(damaged_);
+    column->addLayout(damaged);
     problem_ = new Label({}, 15, QFont::Medium, Label::Tone::brick, card);
     problem_->setWordWrap(true);
     column->addWidget(problem_);

@@ -2,7 +2,9 @@
 
 #include "parts/button.h"
 #include "parts/card.h"
+#include "parts/flow.h"
 #include "parts/label.h"
+#include "parts/scrolling.h"
 #include "parts/textsize.h"
 #include "record/store.h"
 
@@ -12,7 +14,7 @@
 namespace rhizograph::app {
 
 SetupPage::SetupPage(const QString& file, QWidget* parent) : QWidget(parent) {
-    auto* outer = new QVBoxLayout(this);
+    auto* outer = new QVBoxLayout(scrolledInside(*this));
     outer->addStretch(1);
     auto* middle = new QHBoxLayout;
     outer->addLayout(middle);
@@ -50,7 +52,10 @@ SetupPage::SetupPage(const QString& file, QWidget* parent) : QWidget(parent) {
     column->addSpacing(4);
     column->addWidget(button_);
     restore_ = new PlainButton(tr("Restore a backup instead …"), PlainButton::Kind::quiet, card);
-    column->addWidget(restore_);
+    auto* instead = new FlowLayout(8); // its words may need two lines
+    instead->addWidget(restore_);
+    instead->setAlignment(restore_, Qt::AlignHCenter);
+    column->addLayout(instead);
     connect(restore_, &PlainButton::clicked, this, &SetupPage::restoreWanted);
     connect(button_, &PlainButton::clicked, this, &SetupPage::submit);
     connect(again_, &QLineEdit::returnPressed, this, &SetupPage::submit);
@@ -60,9 +65,9 @@ SetupPage::SetupPage(const QString& file, QWidget* parent) : QWidget(parent) {
 QLineEdit* SetupPage::field(const QString& name, bool secret) {
     auto* card = findChild<Card*>();
     auto* label = new Label(name, 15, QFont::Medium, Label::Tone::quiet, card);
-    label->setWordWrap(true);
     auto* edit = new QLineEdit(card);
     edit->setAccessibleName(name);
+    label->setWordWrap(true);
     label->setBuddy(edit);
     if (secret) edit->setEchoMode(QLineEdit::Password);
     card->layout()->addWidget(label);

@@ -2,25 +2,27 @@
 
 #include "parts/button.h"
 #include "parts/card.h"
+#include "parts/flow.h"
 #include "parts/label.h"
+#include "parts/scrolling.h"
+#include "parts/textsize.h"
 
 #include <algorithm>
 #include <QButtonGroup>
 #include <QLineEdit>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace rhizograph::app {
 
 SignInPage::SignInPage(QWidget* parent) : QWidget(parent), group_(new QButtonGroup(this)) {
-    auto* outer = new QVBoxLayout(this);
+    auto* outer = new QVBoxLayout(scrolledInside(*this));
     outer->addStretch(1);
     auto* middle = new QHBoxLayout;
     outer->addLayout(middle);
     outer->addStretch(2);
     auto* card = new Card(this);
     card->setMinimumWidth(440);
-    card->setMaximumWidth(560);
+    card->setMaximumWidth(grown(this, 560));
     middle->addStretch(1);
     middle->addWidget(card, 3);
     middle->addStretch(1);
@@ -35,19 +37,9 @@ SignInPage::SignInPage(QWidget* parent) : QWidget(parent), group_(new QButtonGro
     column->addWidget(clinic_);
     column->addWidget(notice_);
 
-    auto* list = new QScrollArea(card);
-    list->setFrameShape(QFrame::NoFrame);
-    list->setWidgetResizable(true);
-    list->setFocusPolicy(Qt::NoFocus);
-    list->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents);
-    auto* inside = new QWidget(list);
-    names_ = new QVBoxLayout(inside);
-    names_->setContentsMargins(0, 0, 0, 0);
-    names_->setSpacing(8);
-    list->setWidget(inside);
-    list->viewport()->setAutoFillBackground(false);
-    inside->setAutoFillBackground(false);
-    column->addWidget(list);
+    // Side by side, so that a practice of many still fits; the page scrolls where it does not.
+    names_ = new FlowLayout(8);
+    column->addLayout(names_);
 
     auto* ask = new Label(tr("Passphrase"), 15, QFont::Medium, Label::Tone::quiet, card);
     column->addWidget(ask);

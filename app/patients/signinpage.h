@@ -7,10 +7,10 @@
 
 class QButtonGroup;
 class QLineEdit;
-class QVBoxLayout;
 
 namespace rhizograph::app {
 
+class FlowLayout;
 class Label;
 class PlainButton;
 
@@ -39,7 +39,7 @@ private:
 
     Label* clinic_;
     Label* notice_;
-    QVBoxLayout* names_;
+    FlowLayout* names_;
     QButtonGroup* group_;
     QLineEdit* passphrase_;
     Label* problem_;

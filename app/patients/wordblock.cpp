@@ -37,7 +37,7 @@ std::vector<QRect> WordBlock::place(int width) const {
     for (const Line& line : lines_) {
         const QFontMetrics metrics(line.font);
         const int mark = line.marked ? markRoom : 0;
-        const int natural = mark + metrics.horizontalAdvance(line.words);
+        const int natural = mark + metrics.horizontalAdvance(line.words) + 2; // rounding must not break it
         if (line.marked && taken + beforeMark + natural <= width) {
             const QRect above = out.back();
             out.emplace_back(taken + beforeMark, above.top(), natural, above.height());

@@ -1,6 +1,7 @@
 #include "settings/auditpage.h"
 
 #include "parts/button.h"
+#include "parts/flow.h"
 #include "parts/label.h"
 #include "parts/textsize.h"
 #include "patients/words.h"
@@ -32,19 +33,21 @@ void AuditPage::build() {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(24, 20, 24, 20);
     column->setSpacing(16);
-    auto* head = new QHBoxLayout;
-    head->setSpacing(12);
+    auto* head = new FlowLayout(12);
     column->addLayout(head);
     auto* leave = new PlainButton({}, PlainButton::Kind::quiet, this);
     leave->setGlyph(Glyph::left);
     leave->setAccessibleName(tr("Back to the settings"));
     head->addWidget(leave);
-    head->addWidget(new Label(tr("Audit"), 22, QFont::DemiBold, Label::Tone::ink, this));
+    auto* title = new Label(tr("Audit"), 22, QFont::DemiBold, Label::Tone::ink, this);
+    head->addWidget(title);
+    head->setAlignment(title, Qt::AlignVCenter);
     search_ = new QLineEdit(this);
     search_->setPlaceholderText(tr("Name, day or action"));
     search_->setAccessibleName(tr("Narrow the audit down"));
     search_->setClearButtonEnabled(true);
-    head->addWidget(search_, 1);
+    search_->setMinimumWidth(grown(this, 280));
+    head->addWidget(search_);
     table_ = new QTableWidget(0, columns, this);
     table_->setAccessibleName(tr("Audit, newest first"));
     table_->setHorizontalHeaderLabels({tr("When"), tr("Who"), tr("What"), tr("Whom"), tr("More")});

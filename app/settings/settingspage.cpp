@@ -118,8 +118,10 @@ void SettingsPage::take() {
 void SettingsPage::buildClinic() {
     clinicCard_ = card(tr("Clinic"));
     auto* layout = static_cast<QVBoxLayout*>(clinicCard_->layout());
-    layout->addWidget(new Label(tr("Letterhead: the first line is the clinic's name"), 15, QFont::Medium,
-                                Label::Tone::quiet, clinicCard_));
+    auto* letterWords = new Label(tr("Letterhead: the first line is the clinic's name"), 15, QFont::Medium,
+                                  Label::Tone::quiet, clinicCard_);
+    letterWords->setWordWrap(true);
+    layout->addWidget(letterWords);
     const auto lines = [this, layout](const QString& name, int height) {
         auto* edit = new QPlainTextEdit(clinicCard_);
         edit->setAccessibleName(name);

@@ -1,9 +1,12 @@
 #include "settings/userscard.h"
 
 #include "parts/button.h"
+#include "parts/flow.h"
 #include "parts/label.h"
+#include "parts/textsize.h"
 #include "patients/words.h"
 
+#include <algorithm>
 #include <array>
 #include <QComboBox>
 #include <QLineEdit>
@@ -40,8 +43,7 @@ UsersCard::UsersCard(QWidget* parent) : Card(parent) {
     column->addLayout(rows_);
     column->addSpacing(8);
     column->addWidget(new Label(tr("Add someone"), 15, QFont::Medium, Label::Tone::quiet, this));
-    auto* line = new QHBoxLayout;
-    line->setSpacing(8);
+    auto* line = new FlowLayout(8);
     column->addLayout(line);
     name_ = new QLineEdit(this);
     name_->setPlaceholderText(tr("Name"));
@@ -53,9 +55,12 @@ UsersCard::UsersCard(QWidget* parent) : Card(parent) {
     passphrase_->setAccessibleName(tr("First passphrase of the new user"));
     passphrase_->setEchoMode(QLineEdit::Password);
     add_ = new PlainButton(tr("Add"), PlainButton::Kind::action, this);
-    line->addWidget(name_, 2);
+    name_->setMinimumWidth(grown(this, 150));
+    passphrase_->setMinimumWidth(fontMetrics().horizontalAdvance(passphrase_->placeholderText()) +
+                                 grown(this, 40));
+    line->addWidget(name_);
     line->addWidget(role_);
-    line->addWidget(passphrase_, 2);
+    line->addWidget(passphrase_);
     line->addWidget(add_);
     problem_ = new Label({}, 15, QFont::Medium, Label::Tone::brick, this);
     problem_->setWordWrap(true);
@@ -69,6 +74,10 @@ QComboBox* UsersCard::roleBox(Role role) {
     for (const Role each : roles)
         box->addItem(wordOf(each), static_cast<int>(each));
     box->setCurrentIndex(box->findData(static_cast<int>(role)));
+    int widest = 0;
+    for (const Role each : roles)
+        widest = std::max(widest, box->fontMetrics().horizontalAdvance(wordOf(each)));
+    box->setMinimumWidth(widest + grown(this, 56));
     return box;
 }
 
@@ -87,13 +96,15 @@ Outcome UsersCard::show(Store& store) {
 
 void UsersCard::addRow(const User& user) {
     auto* row = new QWidget(this);
-    auto* line = new QHBoxLayout(row);
+    auto* line = new FlowLayout(8);
     line->setContentsMargins(0, 0, 0, 0);
-    line->setSpacing(8);
+    row->setLayout(line);
     const QString person = QString::fromStdString(user.name);
-    line->addWidget(new Label(user.active ? person : tr("%1 (may no longer sign in)").arg(person), 16,
-                              QFont::Normal, user.active ? Label::Tone::ink : Label::Tone::quiet, row),
-                    1);
+    auto* who = new Label(user.active ? person : tr("%1 (may no longer sign in)").arg(person), 16,
+                          QFont::Normal, user.active ? Label::Tone::ink : Label::Tone::quiet, row);
+    who->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    line->addWidget(who);
+    line->setAlignment(who, Qt::AlignVCenter);
     auto* role = roleBox(user.role);
     role->setAccessibleName(tr("Role of %1").arg(person));
     auto* active =
@@ -121,6 +132,7 @@ void UsersCard::add() {
     if (!second) return report(second.problems());
     // Deriving the key takes a noticeable time.
     const std::shared_ptr<Store> store = std::move(*second);
+    name_->setFocus(); // a disabled button would hand the keyboard on, and the page would scroll there
     add_->setEnabled(false);
     work_.run(
         [store, name = name_->text().simplified().toStdString(),

@@ -12,6 +12,8 @@
 namespace rhizograph::app {
 namespace {
 
+constexpr int menuMargin = 6; // px
+
 bool standsAlone(const QWidget* field) {
     return field != nullptr && qobject_cast<QAbstractSpinBox*>(field->parentWidget()) == nullptr &&
            qobject_cast<QComboBox*>(field->parentWidget()) == nullptr;
@@ -62,7 +64,7 @@ public:
             return 1;
         case PM_MenuHMargin:
         case PM_MenuVMargin:
-            return 6;
+            return menuMargin;
         default:
             return QProxyStyle::pixelMetric(metric, option, widget);
         }
@@ -120,7 +122,9 @@ public:
     QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
                            const QWidget* widget) const override {
         QSize out = QProxyStyle::sizeFromContents(type, option, size, widget);
-        if (type == CT_MenuItem && out.height() > 12) out.setHeight(std::max(out.height(), 44));
+        // The margins of our menus come off the room for the words, which would be shortened then.
+        if (type == CT_MenuItem && out.height() > 12)
+            out = QSize(out.width() + 2 * menuMargin + 24, std::max(out.height(), 44));
         if (type == CT_ComboBox || type == CT_LineEdit || type == CT_SpinBox || type == CT_PushButton)
             out.setHeight(std::max(out.height(), 44));
         return out;

@@ -1,6 +1,7 @@
 #include "summary/summarypage.h"
 
 #include "exchange/narrative.h"
+#include "parts/textsize.h"
 #include "record/store.h"
 #include "shell/visitsession.h"
 #include "summary/pagepreview.h"
@@ -18,8 +19,9 @@
 namespace rhizograph::app {
 namespace {
 
-constexpr int sideWidth = 340;
-constexpr int wideFrom = 900; // px; below it the panel goes under the page
+constexpr int sideWidth = 340;   // px at 100 % text
+constexpr int widePixels = 1000; // px; from here on beside it whatever the text size
+constexpr int wideFrom = 900;    // px at 100 % text; below it the panel goes under the page
 
 /// The clinic's phrases, one a line; until it wrote some, these.
 QStringList phrasesOf(Store& store) {
@@ -253,10 +255,10 @@ void SummaryPage::hideEvent(QHideEvent* event) {
 }
 
 void SummaryPage::resizeEvent(QResizeEvent*) {
-    const bool wide = width() >= wideFrom;
+    const bool wide = width() >= std::min(grown(this, wideFrom), widePixels);
     layout_->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-    side_->setMinimumWidth(wide ? sideWidth : 0);
-    side_->setMaximumWidth(wide ? sideWidth : QWIDGETSIZE_MAX);
+    side_->setMinimumWidth(wide ? grown(this, sideWidth) : 0);
+    side_->setMaximumWidth(wide ? grown(this, sideWidth) : QWIDGETSIZE_MAX);
     side_->setMaximumHeight(wide ? QWIDGETSIZE_MAX : height() * 45 / 100);
     side_->setMinimumHeight(wide ? 0 : height() * 45 / 100);
 }

@@ -167,8 +167,7 @@ void SummaryPanel::buildWaysOut(QVBoxLayout& column) {
     said_->setWordWrap(true);
     said_->hide();
     column.addWidget(said_);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(8);
+    auto* row = new FlowLayout(8);
     auto* print = new PlainButton(tr("Print"), PlainButton::Kind::quiet, this);
     print->setGlyph(Glyph::printer);
     pdf_ = new PlainButton(tr("PDF"), PlainButton::Kind::quiet, this);
@@ -181,7 +180,7 @@ void SummaryPanel::buildWaysOut(QVBoxLayout& column) {
     connect(pdf_, &QAbstractButton::clicked, this, &SummaryPanel::pdfPressed);
     connect(text, &QAbstractButton::clicked, this, &SummaryPanel::textPressed);
     for (PlainButton* button : {print, pdf_, text})
-        row->addWidget(button, 1);
+        row->addWidget(button);
     column.addLayout(row);
     sign_ = new PlainButton(tr("Sign and lock"), PlainButton::Kind::primary, this);
     connect(sign_, &QAbstractButton::clicked, this, &SummaryPanel::signPressed);

@@ -1,7 +1,9 @@
 #include "summary/wordseditor.h"
 
 #include "parts/button.h"
+#include "parts/flow.h"
 #include "parts/label.h"
+#include "parts/scrolling.h"
 #include "parts/textsize.h"
 #include "summary/worddifference.h"
 
@@ -20,17 +22,21 @@ void dressField(QPlainTextEdit& field) {
 }
 
 WordsEditor::WordsEditor(QWidget* parent) : QWidget(parent) {
-    auto* column = new QVBoxLayout(this);
+    auto* column = new QVBoxLayout(scrolledInside(*this));
     column->setContentsMargins(16, 12, 16, 12);
     column->setSpacing(8);
     title_ = new Label({}, 17, QFont::DemiBold, Label::Tone::ink, this);
+    title_->setWordWrap(true);
     column->addWidget(title_);
     field_ = new QPlainTextEdit(this);
     field_->setTabChangesFocus(true);
     dressField(*field_);
+    field_->setMinimumHeight(grown(this, 110));
     column->addWidget(field_, 2);
-    column->addWidget(
-        new Label(tr("Changed from the program's words"), 15, QFont::DemiBold, Label::Tone::quiet, this));
+    auto* changed =
+        new Label(tr("Changed from the program's words"), 15, QFont::DemiBold, Label::Tone::quiet, this);
+    changed->setWordWrap(true);
+    column->addWidget(changed);
     difference_ = new QLabel(this);
     difference_->setWordWrap(true);
     difference_->setTextFormat(Qt::RichText);
@@ -41,6 +47,7 @@ WordsEditor::WordsEditor(QWidget* parent) : QWidget(parent) {
     scroll->setWidget(difference_);
     scroll->viewport()->setAutoFillBackground(false);
     difference_->setAutoFillBackground(false);
+    scroll->setMinimumHeight(grown(this, 80));
     column->addWidget(scroll, 2);
     auto* keep = new Label(tr("What was not examined stays on the page."), 15, QFont::Normal,
                            Label::Tone::quiet, this);
@@ -49,8 +56,10 @@ WordsEditor::WordsEditor(QWidget* parent) : QWidget(parent) {
     auto* accept = new PlainButton(tr("Use these words"), PlainButton::Kind::primary, this);
     auto* reset = new PlainButton(tr("Back to the program's words"), PlainButton::Kind::quiet, this);
     auto* cancel = new PlainButton(tr("Cancel"), PlainButton::Kind::quiet, this);
+    auto* buttons = new FlowLayout(8);
     for (PlainButton* button : {accept, reset, cancel})
-        column->addWidget(button);
+        buttons->addWidget(button);
+    column->addLayout(buttons);
     connect(field_, &QPlainTextEdit::textChanged, this, &WordsEditor::showDifference);
     connect(reset, &QAbstractButton::clicked, this, [this] { field_->setPlainText(generated_); });
     connect(cancel, &QAbstractButton::clicked, this, &WordsEditor::cancelled);

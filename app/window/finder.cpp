@@ -40,8 +40,6 @@ Finder::Finder(const Catalogue& catalogue, QWidget* parent)
     list_->setAccessibleName(tr("Items found"));
     list_->setFrameShape(QFrame::NoFrame);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    list_->setUniformItemSizes(true);
-    list_->setTextElideMode(Qt::ElideNone);
     list_->setWordWrap(true);
     column->addWidget(field_);
     column->addWidget(list_, 1);
@@ -54,9 +52,9 @@ Finder::Finder(const Catalogue& catalogue, QWidget* parent)
 
 void Finder::open() {
     field_->clear();
-    search({});
     show();
     raise();
+    search({}); // once more: names break into lines at the width of the sheet
     field_->setFocus();
 }
 
@@ -79,15 +77,20 @@ std::vector<const Item*> Finder::matches(const Catalogue& catalogue, const QStri
     return begins;
 }
 
+/// A name that does not fit breaks into lines.
+int Finder::rowHeight(const QString& text) const {
+    const QRect room(0, 0, std::max(100, list_->viewport()->width() - 24), 10'000);
+    const QRect words = list_->fontMetrics().boundingRect(room, Qt::TextWordWrap, text);
+    return std::max(grown(this, 44), words.height() + 12);
+}
+
 void Finder::search(const QString& text) {
     found_ = matches(catalogue_, text, 40);
     list_->clear();
-    // Two lines where the text is large.
-    const int rowHeight = grown(this, textScale(this) > 1.25 ? 56 : 44);
     for (const Item* item : found_) {
         auto* row = new QListWidgetItem(
             medical(item->label) + QStringLiteral("   ") + placeOf(catalogue_, *item), list_);
-        row->setSizeHint(QSize(100, rowHeight));
+        row->setSizeHint(QSize(100, rowHeight(row->text())));
     }
     if (!found_.empty()) list_->setCurrentRow(0);
 }

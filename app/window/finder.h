@@ -32,6 +32,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] int rowHeight(const QString& text) const;
     void search(const QString& text);
     void take();
 

@@ -49,8 +49,10 @@ void MainWindow::buildStrip() {
     auto& row = strip_->content();
     row.addWidget(new Label(tr("Patients"), 19, QFont::DemiBold, Label::Tone::ink, strip_));
     row.addWidget(Strip::divider(strip_));
-    row.addWidget(new Label(QLocale().toString(QDate::currentDate(), "dddd d MMM yyyy"), 16, QFont::Normal,
-                            Label::Tone::ink, strip_));
+    auto* day = new Label(QLocale().toString(QDate::currentDate(), "dddd d MMM yyyy"), 16, QFont::Normal,
+                          Label::Tone::ink, strip_);
+    day->setElided(true);
+    row.addWidget(day);
     row.addStretch(1);
 }
 

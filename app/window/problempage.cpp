@@ -4,20 +4,22 @@
 #include "parts/card.h"
 #include "parts/flow.h"
 #include "parts/label.h"
+#include "parts/scrolling.h"
+#include "parts/textsize.h"
 
 #include <QVBoxLayout>
 
 namespace rhizograph::app {
 
 ProblemPage::ProblemPage(QWidget* parent) : QWidget(parent) {
-    auto* outer = new QVBoxLayout(this);
+    auto* outer = new QVBoxLayout(scrolledInside(*this));
     auto* middle = new QHBoxLayout;
     outer->addStretch(1);
     outer->addLayout(middle);
     outer->addStretch(2);
     auto* card = new Card(this);
     card->setMinimumWidth(440);
-    card->setMaximumWidth(640);
+    card->setMaximumWidth(grown(this, 640));
     middle->addStretch(1);
     middle->addWidget(card, 4);
     middle->addStretch(1);

@@ -2,6 +2,7 @@
 
 #include "parts/textsize.h"
 
+#include <algorithm>
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -11,7 +12,8 @@
 namespace rhizograph::app {
 namespace {
 
-constexpr int pageGap = 16; ///< room for the hairline between steps and pages
+constexpr int pageGap = 16;  ///< room for the hairline between steps and pages
+constexpr int ringRoom = 52; ///< px a ring takes above its label, whatever the text size
 
 } // namespace
 
@@ -38,15 +40,33 @@ void Rail::setChosen(int index) {
     update();
 }
 
+int Rail::widestWord() const {
+    const QFontMetrics metrics(sized(this, 15, QFont::DemiBold));
+    int widest = 0;
+    for (const RailPlace& place : places_)
+        widest = std::max(widest, metrics.horizontalAdvance(place.label.section(u' ', 0, 0)));
+    return widest + 6;
+}
+
+int Rail::rows() const {
+    const int whole = parentWidget() != nullptr ? parentWidget()->width() : width();
+    return atBottom_ && widestWord() * cellCount() > whole ? 2 : 1;
+}
+
 int Rail::thickness() const {
-    return atBottom_ ? grown(this, 84) : std::min(grown(this, 104), 150);
+    if (!atBottom_) return std::max(std::min(grown(this, 104), 150), widestWord() + 2);
+    return rows() == 1 ? grown(this, 84) : rows() * (ringRoom + grown(this, 24));
 }
 
 QRect Rail::rectOf(int index) const {
     const int count = std::max(1, cellCount());
     if (atBottom_) {
-        const int left = width() * index / count;
-        return {left, 0, width() * (index + 1) / count - left, height()};
+        const int lines = rows();
+        const int each = (count + lines - 1) / lines;
+        const int column = index % each;
+        const int left = width() * column / each;
+        const int top = height() * (index / each) / lines;
+        return {left, top, width() * (column + 1) / each - left, height() / lines};
     }
     constexpr int above = 6;
     const int step = std::min(grown(this, 76), (height() - pageGap - above) / count);
@@ -145,7 +165,7 @@ void Rail::paintPlace(QPainter& painter, int index) const {
     const bool chosen = index == chosen_;
     if (chosen) {
         painter.fillRect(box.adjusted(0, atBottom_ ? 1 : 0, 0, 0), theme.raised);
-        const QRectF bar = atBottom_ ? QRectF(box.left() + 12, 0, box.width() - 24, 4)
+        const QRectF bar = atBottom_ ? QRectF(box.left() + 12, box.top(), box.width() - 24, 4)
                                      : QRectF(0, box.top() + 6, 4, box.height() - 12);
         painter.setPen(Qt::NoPen);
         painter.setBrush(theme.spruce);
@@ -159,7 +179,10 @@ void Rail::paintPlace(QPainter& painter, int index) const {
     const int words = QFontMetrics(font).height();
     const qreal room = box.height() - words - 4;
     const QPointF center(box.center().x() + 0.5, box.top() + room / 2 + 3);
-    if (place.step())
+    // On a low screen with large text there is no room for the ring: the label and its mark stay.
+    if (room < 40)
+        paintMark(painter, place, QPointF(box.right() - 9.0, box.top() + 9.0));
+    else if (place.step())
         paintRing(painter, place, center);
     else
         paintGlyph(painter, place.glyph, center, theme.ink, 32);
@@ -192,8 +215,12 @@ void Rail::paintRing(QPainter& painter, const RailPlace& place, const QPointF& c
         painter.setPen(theme.ink);
         painter.drawText(circle, Qt::AlignCenter, QString::number(place.recorded));
     }
+    paintMark(painter, place, center + QPointF(16, -14));
+}
+
+void Rail::paintMark(QPainter& painter, const RailPlace& place, const QPointF& corner) const {
+    const Theme& theme = Theme::of(this);
     if (place.mark == RailPlace::Mark::none) return;
-    const QPointF corner = center + QPointF(16, -14);
     constexpr qreal reach = 7;
     painter.setPen(QPen(theme.paper, 2));
     painter.setBrush(place.mark == RailPlace::Mark::redSign ? theme.brick : theme.ochre);

@@ -52,9 +52,12 @@ protected:
 
 private:
     [[nodiscard]] QRect rectOf(int index) const;
+    [[nodiscard]] int widestWord() const; ///< the first words of the labels, in px
+    [[nodiscard]] int rows() const;       ///< two where the labels need it, at the bottom only
     [[nodiscard]] QString fittingLabel(const QString& label, const QFontMetrics& metrics, int width) const;
     void paintPlace(QPainter& painter, int index) const;
     void paintRing(QPainter& painter, const RailPlace& place, const QPointF& center) const;
+    void paintMark(QPainter& painter, const RailPlace& place, const QPointF& corner) const;
 
     std::vector<RailPlace> places_;
     bool atBottom_ = false;

@@ -5,6 +5,7 @@
 #include "impression/impressionpanel.h"
 #include "parts/button.h"
 #include "parts/card.h"
+#include "parts/flow.h"
 #include "parts/label.h"
 #include "parts/textsize.h"
 #include "shell/theme.h"
@@ -45,15 +46,16 @@ void Tour::build() {
     count_ = new Label({}, 15, QFont::Normal, Label::Tone::quiet, sheet_);
     column->addWidget(title_);
     column->addWidget(words_, 1);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(8);
+    auto* row = new FlowLayout(8);
     auto* skip = new PlainButton(tr("Skip"), PlainButton::Kind::flat, sheet_);
     back_ = new PlainButton(tr("Back"), PlainButton::Kind::quiet, sheet_);
     next_ = new PlainButton({}, PlainButton::Kind::primary, sheet_);
-    row->addWidget(count_, 1);
+    row->addWidget(count_);
+    row->setAlignment(count_, Qt::AlignVCenter);
     row->addWidget(skip);
     row->addWidget(back_);
     row->addWidget(next_);
+    row->setAlignment(skip, Qt::AlignRight);
     column->addLayout(row);
     connect(skip, &QAbstractButton::clicked, this, &Tour::end);
     connect(back_, &QAbstractButton::clicked, this, [this] { go(place_ - 1); });

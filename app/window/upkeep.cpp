@@ -103,6 +103,7 @@ void MainWindow::tellBackup(const Backup& made) {
                        .arg(QString::fromStdString(made.file.filename().string()), sizeText(made.bytes))
                        .arg(found.visits);
     if (!made.noted) text += QLatin1Char(' ') + tr("The audit could not be written.");
+    if (store_->signedIn()) settings_->recordCard().show(*store_, clinic_, backupFolder());
     settings_->recordCard().say(text, true);
 }
 

@@ -12,6 +12,8 @@
 #include "window/redsignbar.h"
 
 #include <QEvent>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <set>
@@ -247,11 +249,22 @@ void VisitPage::arrange() {
         impression_->setFolded(upright);
     }
     strip_->setNarrow(upright_ || width() < grown(this, stripWords));
+    const int before = work_->y();
     const int top = placeTop();
     if (upright_)
         placeUpright(top);
     else
         placeWide(top);
+    keepUnderFinger(work_->y() - before);
+}
+
+/// A bar that comes or goes at the top moves the work: its rows are scrolled the other way, so that the next
+/// press of a quick hand does not land on the row beside.
+void VisitPage::keepUnderFinger(int moved) {
+    if (moved == 0 || !isVisible() || work_->currentWidget() == nullptr) return;
+    for (QScrollArea* area : work_->currentWidget()->findChildren<QScrollArea*>())
+        if (area->isVisible())
+            area->verticalScrollBar()->setValue(area->verticalScrollBar()->value() + moved);
 }
 
 void VisitPage::placeUpright(int top) {
@@ -262,7 +275,7 @@ void VisitPage::placeUpright(int top) {
     int bottom = height() - railHeight;
     if (!wide) {
         // As a sheet it covers the work, which keeps its size below.
-        const int bar = grown(this, 64);
+        const int bar = impression_->barHeight();
         const int sheet = impression_->folded() ? bar : height() * 7 / 10;
         impression_->setGeometry(0, bottom - sheet, width(), sheet);
         impression_->raise();

@@ -69,6 +69,7 @@ private:
     void showSaved();
     void showSaveFailure(const QString& reason);
     void arrange();
+    void keepUnderFinger(int moved);
     int placeTop();
     void placeUpright(int top);
     void placeWide(int top);

@@ -20,6 +20,7 @@
 #include "patients/signinpage.h"
 #include "settings/recordcard.h"
 #include "settings/settingspage.h"
+#include "summary/summarypage.h"
 #include "window/finder.h"
 #include "window/problempage.h"
 #include "window/tour.h"
@@ -69,7 +70,7 @@ public:
         around(*window);
         inVisit(*window, visit);
         inCourses(*window, courses);
-        window->openVisitById(visit);
+        inSigned(*window, visit);
         window->lock();
         shoot(*window, "40-locked");
         window->problemPage().say("The clinic cannot be opened", "/home/somebody/clinic.rhizo",
@@ -101,11 +102,8 @@ private:
             QPainter painter(&picture);
             painter.drawPixmap(popup->mapToGlobal(QPoint()) - window.mapToGlobal(QPoint()), popup->grab());
         }
-        // Flat colors: a palette keeps them, at a third of the size.
-        const QImage image =
-            picture.toImage().convertToFormat(QImage::Format_Indexed8, Qt::ThresholdDither | Qt::AvoidDither);
         const QString file = QStringLiteral("%1/%2-%3.png").arg(folder_, name, look_.name);
-        if (!image.save(file, "PNG", 0)) throw std::runtime_error("cannot write " + file.toStdString());
+        if (!picture.save(file, "PNG", 0)) throw std::runtime_error("cannot write " + file.toStdString());
         std::printf("%s\n", qPrintable(file));
     }
 
@@ -149,6 +147,16 @@ private:
         stack.setCurrentWidget(&window.restorePage());
         shoot(window, "07c-restore");
         stack.setCurrentWidget(before);
+    }
+
+    /// The visit once it is signed, with an addendum.
+    void inSigned(MainWindow& window, const VisitId& visit) const {
+        window.showPatients();
+        need(window.store()->sign(visit, "invented"));
+        window.openVisitById(visit);
+        turnTo<SummaryPage>(window).addAddendum(
+            "Telephoned: less pain since Tuesday, the toe as weak as before.");
+        shoot(window, "42-signed");
     }
 
     template <class Page> Page& turnTo(MainWindow& window) const {
@@ -261,19 +269,20 @@ private:
 
 /// What the user guide shows.
 std::vector<Look> guideLooks() {
-    return {{"light",
-             {1280, 800},
-             ThemeName::light,
-             100,
-             Language::english,
-             {"02-sign-in", "03-patients", "04-search", "06-new-patient", "07-settings", "48-tour",
-              "10-intake-0", "11-intake-1", "25-seated-0", "26-seated-1", "30-lying-0", "35-page", "40-page",
-              "45-page", "46-dial", "47-how-to", "37-finder"}},
-            {"dark", {1280, 800}, ThemeName::dark, 100, Language::english, {"25-seated-0", "26-seated-1"}},
-            {"contrast", {1280, 800}, ThemeName::highContrast, 100, Language::english, {"25-seated-0"}},
-            {"upright", {800, 1280}, ThemeName::light, 100, Language::english, {"25-seated-0"}},
-            {"german", {1280, 800}, ThemeName::light, 100, Language::german, {"25-seated-0"}},
-            {"spanish", {1280, 800}, ThemeName::light, 100, Language::spanish, {"25-seated-0"}}};
+    const QSize wide(1280, 800);
+    const QStringList screens{
+        "02-sign-in",  "03-patients", "05-patient",  "06-new-patient", "07-settings", "07b-audit",
+        "48-tour",     "10-intake-0", "11-intake-1", "15-standing-0",  "20-gait-0",   "25-seated-0",
+        "26-seated-1", "30-lying-0",  "35-page",     "40-page",        "45-page",     "46-dial",
+        "47-how-to",   "37-finder",   "42-signed",   "57-needs-a-look"};
+    return {
+        {"light", wide, ThemeName::light, 100, Language::english, screens},
+        {"dark", wide, ThemeName::dark, 100, Language::english, {"25-seated-0", "26-seated-1"}},
+        {"contrast", wide, ThemeName::highContrast, 100, Language::english, {"25-seated-0"}},
+        {"upright", {800, 1280}, ThemeName::light, 100, Language::english, {"25-seated-0", "26-seated-1"}},
+        {"large", wide, ThemeName::light, 150, Language::english, {"25-seated-0"}},
+        {"german", wide, ThemeName::light, 100, Language::german, {"25-seated-0"}},
+        {"spanish", wide, ThemeName::light, 100, Language::spanish, {"25-seated-0"}}};
 }
 
 void takeAll(const QString& folder, const QStringList& only) {

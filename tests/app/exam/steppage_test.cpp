@@ -156,5 +156,16 @@ TEST_F(StepPageTest, AnyItemMayBeTheOnlyOneRecorded) {
     }
 }
 
+TEST_F(StepPageTest, AllNoAnswersTheQuestionsAndLeavesAScoreOpen) {
+    make("intake");
+    for (GroupCard* card : page->cards())
+        if (card->holds(ItemId{"pain.back"})) card->restNormal();
+    const Finding* below = session.exam().find("history.leg_pain_below_knee", Side::left);
+    ASSERT_NE(below, nullptr);
+    EXPECT_EQ(below->value, Value::token("no"));
+    EXPECT_EQ(session.exam().find("pain.back", Side::none), nullptr);
+    EXPECT_EQ(session.exam().find("pain.leg", Side::left), nullptr);
+}
+
 } // namespace
 } // namespace rhizograph::app

@@ -9,6 +9,7 @@
 #include "patients/setuppage.h"
 #include "settings/settingspage.h"
 #include "summary/pagepreview.h"
+#include "window/redsignbar.h"
 
 #include <gtest/gtest.h>
 #include <QAccessible>
@@ -156,6 +157,35 @@ TEST_P(EveryScreen, HasNamedControlsLargeEnoughForAFinger) {
     EXPECT_GT(inspector.controls, 100);
     EXPECT_GT(inspector.cells, 500);
     EXPECT_TRUE(inspector.faults.empty()) << list(inspector.faults);
+}
+
+TEST(QuickHand, ARedSignThatComesUpLeavesTheRowUnderTheFinger) {
+    AppClinic clinic;
+    clinic.create();
+    const auto store = clinic.opened();
+    const VisitId visit =
+        need(
+            store->addVisit(
+                need(store->addPatient({"Barnaby Oxlip", "00502", "1992-07-02", "male", {}, {}})).id, day(0)))
+            .id;
+    auto window = clinic.window();
+    window->resize(1280, 800);
+    window->openDatabase();
+    window->show();
+    signIn(*window);
+    window->openVisitById(visit);
+    VisitPage& page = *window->visitPage();
+    const FindingKey key{ItemId{"strength.great_toe_extension"}, Side::left};
+    page.goTo(key);
+    for (int i = 0; i < 5; ++i)
+        QApplication::processEvents();
+    FindingRow& row = *dynamic_cast<StepPage&>(page.page(page.pageIndex())).row(key.item);
+    const QPoint before = row.mapTo(window.get(), QPoint(0, 0));
+    pressCell(row, row, row.cellOf(key.side, Value::token("1")));
+    for (int i = 0; i < 5; ++i)
+        QApplication::processEvents();
+    ASSERT_TRUE(page.redSignBar().isVisible());
+    EXPECT_EQ(row.mapTo(window.get(), QPoint(0, 0)), before);
 }
 
 INSTANTIATE_TEST_SUITE_P(Sizes, EveryScreen,
