@@ -3579,5 +3579,45 @@
         <source>Less sharp, not sharp at all, or unpleasantly sharp against the other side or the trunk.</source>
         <translation>Weniger spitz, gar nicht spitz oder unangenehm spitz gegenüber der anderen Seite oder dem Rumpf.</translation>
     </message>
+    <message>
+        <source>Injection</source>
+        <translation>Injektion</translation>
+    </message>
+    <message>
+        <source>Surgery</source>
+        <translation>Operation</translation>
+    </message>
+    <message>
+        <source>Therapy started</source>
+        <translation>Therapie begonnen</translation>
+    </message>
+    <message>
+        <source>Therapy ended</source>
+        <translation>Therapie beendet</translation>
+    </message>
+    <message>
+        <source>Medication started</source>
+        <translation>Medikament begonnen</translation>
+    </message>
+    <message>
+        <source>Medication ended</source>
+        <translation>Medikament beendet</translation>
+    </message>
+    <message>
+        <source>Imaging</source>
+        <translation>Bildgebung</translation>
+    </message>
+    <message>
+        <source>Fall or accident</source>
+        <translation>Sturz oder Unfall</translation>
+    </message>
+    <message>
+        <source>Change of work</source>
+        <translation>Änderung der Arbeit</translation>
+    </message>
+    <message>
+        <source>Follow-up</source>
+        <translation>Kontrolltermin</translation>
+    </message>
 </context>
 </TS>

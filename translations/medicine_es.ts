@@ -3579,5 +3579,45 @@
         <source>Less sharp, not sharp at all, or unpleasantly sharp against the other side or the trunk.</source>
         <translation>Menos agudo, nada agudo o desagradablemente agudo respecto al otro lado o el tronco.</translation>
     </message>
+    <message>
+        <source>Injection</source>
+        <translation>Inyección</translation>
+    </message>
+    <message>
+        <source>Surgery</source>
+        <translation>Cirugía</translation>
+    </message>
+    <message>
+        <source>Therapy started</source>
+        <translation>Terapia iniciada</translation>
+    </message>
+    <message>
+        <source>Therapy ended</source>
+        <translation>Terapia terminada</translation>
+    </message>
+    <message>
+        <source>Medication started</source>
+        <translation>Medicación iniciada</translation>
+    </message>
+    <message>
+        <source>Medication ended</source>
+        <translation>Medicación terminada</translation>
+    </message>
+    <message>
+        <source>Imaging</source>
+        <translation>Imagen</translation>
+    </message>
+    <message>
+        <source>Fall or accident</source>
+        <translation>Caída o accidente</translation>
+    </message>
+    <message>
+        <source>Change of work</source>
+        <translation>Cambio de trabajo</translation>
+    </message>
+    <message>
+        <source>Follow-up</source>
+        <translation>Control</translation>
+    </message>
 </context>
 </TS>

@@ -2,41 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
-    <name>ListDialog</name>
-    <message>
-        <source>Name</source>
-        <translation>Name</translation>
-    </message>
-    <message>
-        <source>Given name</source>
-        <translation>Vorname</translation>
-    </message>
-    <message>
-        <source>Family name</source>
-        <translation>Familienname</translation>
-    </message>
-    <message>
-        <source>Record number</source>
-        <translation>Aktennummer</translation>
-    </message>
-    <message>
-        <source>Birth date</source>
-        <translation>Geburtsdatum</translation>
-    </message>
-    <message>
-        <source>Sex</source>
-        <translation>Geschlecht</translation>
-    </message>
-    <message>
-        <source>Contact</source>
-        <translation>Kontakt</translation>
-    </message>
-    <message>
-        <source>Remarks</source>
-        <translation>Bemerkungen</translation>
-    </message>
-</context>
-<context>
     <name>QObject</name>
     <message>
         <source>%1 regions</source>
@@ -48,33 +13,6 @@
     <message>
         <source>Words changed by %1.</source>
         <translation>Wortlaut geändert von %1.</translation>
-    </message>
-</context>
-<context>
-    <name>SummaryPage</name>
-    <message>
-        <source>Plan</source>
-        <translation>Plan</translation>
-    </message>
-    <message>
-        <source>No plan written.</source>
-        <translation>Kein Plan geschrieben.</translation>
-    </message>
-    <message>
-        <source>Signature</source>
-        <translation>Unterschrift</translation>
-    </message>
-    <message>
-        <source>Signed by %1, %2</source>
-        <translation>Unterschrieben von %1, %2</translation>
-    </message>
-    <message>
-        <source>Draft, not signed.</source>
-        <translation>Entwurf, nicht unterschrieben.</translation>
-    </message>
-    <message>
-        <source>Addendum</source>
-        <translation>Nachtrag</translation>
     </message>
 </context>
 <context>
@@ -559,6 +497,38 @@
         <source>the first %1 of %2</source>
         <translation>die ersten %1 von %2</translation>
     </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Vorname</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Familienname</translation>
+    </message>
+    <message>
+        <source>Record number</source>
+        <translation>Aktennummer</translation>
+    </message>
+    <message>
+        <source>Birth date</source>
+        <translation>Geburtsdatum</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Geschlecht</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Kontakt</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::AngleDial</name>
@@ -639,6 +609,21 @@
     <message>
         <source>%1 entries</source>
         <translation>%1 Einträge</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::ChangeList</name>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>Shows its curve</source>
+        <translation>Zeigt den Verlauf</translation>
+    </message>
+    <message>
+        <source>What changed since the visit before</source>
+        <translation>Was sich seit dem vorigen Besuch geändert hat</translation>
     </message>
 </context>
 <context>
@@ -769,10 +754,6 @@
         <translation>Ereignisse</translation>
     </message>
     <message>
-        <source>Kind of event</source>
-        <translation>Art des Ereignisses</translation>
-    </message>
-    <message>
         <source>Day: 2026-03-02 or 2.3.2026</source>
         <translation>Tag: 2026-03-02 oder 2.3.2026</translation>
     </message>
@@ -839,6 +820,10 @@
     <message>
         <source>“%1” is no day. Write it as 2026-03-02 or 2.3.2026.</source>
         <translation>„%1“ ist kein Tag. Als 2026-03-02 oder 2.3.2026 schreiben.</translation>
+    </message>
+    <message>
+        <source>Kind of event: %1</source>
+        <translation>Art des Ereignisses: %1</translation>
     </message>
 </context>
 <context>
@@ -2804,22 +2789,6 @@
         <source>draft</source>
         <translation>Entwurf</translation>
     </message>
-    <message>
-        <source>visit %1</source>
-        <translation>Besuch %1</translation>
-    </message>
-    <message>
-        <source>Record %1 · %2</source>
-        <translation>Akte %1 · %2</translation>
-    </message>
-    <message>
-        <source>%1: acknowledged by %2, %3.</source>
-        <translation>%1: bestätigt von %2, %3.</translation>
-    </message>
-    <message>
-        <source>%1: not acknowledged.</source>
-        <translation>%1: nicht bestätigt.</translation>
-    </message>
 </context>
 <context>
     <name>rhizograph::app::SummaryPanel</name>
@@ -3075,6 +3044,14 @@
     <message>
         <source>Recorded, but not in today&apos;s catalogue and so not shown: %1.</source>
         <translation>Erfasst, aber nicht im heutigen Katalog und daher nicht gezeigt: %1.</translation>
+    </message>
+    <message>
+        <source>What changed</source>
+        <translation>Was sich geändert hat</translation>
+    </message>
+    <message>
+        <source>Visit %1 to visit %2: %3</source>
+        <translation>Besuch %1 zu Besuch %2: %3</translation>
     </message>
 </context>
 <context>

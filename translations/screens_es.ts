@@ -2,41 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
-    <name>ListDialog</name>
-    <message>
-        <source>Name</source>
-        <translation>Nombre</translation>
-    </message>
-    <message>
-        <source>Given name</source>
-        <translation>Nombre de pila</translation>
-    </message>
-    <message>
-        <source>Family name</source>
-        <translation>Apellido</translation>
-    </message>
-    <message>
-        <source>Record number</source>
-        <translation>Número de historia</translation>
-    </message>
-    <message>
-        <source>Birth date</source>
-        <translation>Fecha de nacimiento</translation>
-    </message>
-    <message>
-        <source>Sex</source>
-        <translation>Sexo</translation>
-    </message>
-    <message>
-        <source>Contact</source>
-        <translation>Contacto</translation>
-    </message>
-    <message>
-        <source>Remarks</source>
-        <translation>Observaciones</translation>
-    </message>
-</context>
-<context>
     <name>QObject</name>
     <message>
         <source>%1 regions</source>
@@ -48,33 +13,6 @@
     <message>
         <source>Words changed by %1.</source>
         <translation>Texto modificado por %1.</translation>
-    </message>
-</context>
-<context>
-    <name>SummaryPage</name>
-    <message>
-        <source>Plan</source>
-        <translation>Plan</translation>
-    </message>
-    <message>
-        <source>No plan written.</source>
-        <translation>No hay plan escrito.</translation>
-    </message>
-    <message>
-        <source>Signature</source>
-        <translation>Firma</translation>
-    </message>
-    <message>
-        <source>Signed by %1, %2</source>
-        <translation>Firmado por %1, %2</translation>
-    </message>
-    <message>
-        <source>Draft, not signed.</source>
-        <translation>Borrador, sin firmar.</translation>
-    </message>
-    <message>
-        <source>Addendum</source>
-        <translation>Adenda</translation>
     </message>
 </context>
 <context>
@@ -559,6 +497,38 @@
         <source>the first %1 of %2</source>
         <translation>los primeros %1 de %2</translation>
     </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Nombre de pila</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Apellido</translation>
+    </message>
+    <message>
+        <source>Record number</source>
+        <translation>Número de historia</translation>
+    </message>
+    <message>
+        <source>Birth date</source>
+        <translation>Fecha de nacimiento</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Sexo</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Contacto</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Observaciones</translation>
+    </message>
 </context>
 <context>
     <name>rhizograph::app::AngleDial</name>
@@ -639,6 +609,21 @@
     <message>
         <source>%1 entries</source>
         <translation>%1 entradas</translation>
+    </message>
+</context>
+<context>
+    <name>rhizograph::app::ChangeList</name>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>Shows its curve</source>
+        <translation>Muestra su curva</translation>
+    </message>
+    <message>
+        <source>What changed since the visit before</source>
+        <translation>Qué cambió desde la visita anterior</translation>
     </message>
 </context>
 <context>
@@ -769,10 +754,6 @@
         <translation>Sucesos</translation>
     </message>
     <message>
-        <source>Kind of event</source>
-        <translation>Tipo de suceso</translation>
-    </message>
-    <message>
         <source>Day: 2026-03-02 or 2.3.2026</source>
         <translation>Día: 2026-03-02 o 2.3.2026</translation>
     </message>
@@ -839,6 +820,10 @@
     <message>
         <source>“%1” is no day. Write it as 2026-03-02 or 2.3.2026.</source>
         <translation>«%1» no es un día. Escríbalo como 2026-03-02 o 2.3.2026.</translation>
+    </message>
+    <message>
+        <source>Kind of event: %1</source>
+        <translation>Tipo de suceso: %1</translation>
     </message>
 </context>
 <context>
@@ -2804,22 +2789,6 @@
         <source>draft</source>
         <translation>borrador</translation>
     </message>
-    <message>
-        <source>visit %1</source>
-        <translation>visita %1</translation>
-    </message>
-    <message>
-        <source>Record %1 · %2</source>
-        <translation>Historia %1 · %2</translation>
-    </message>
-    <message>
-        <source>%1: acknowledged by %2, %3.</source>
-        <translation>%1: confirmado por %2, %3.</translation>
-    </message>
-    <message>
-        <source>%1: not acknowledged.</source>
-        <translation>%1: sin confirmar.</translation>
-    </message>
 </context>
 <context>
     <name>rhizograph::app::SummaryPanel</name>
@@ -3075,6 +3044,14 @@
     <message>
         <source>Recorded, but not in today&apos;s catalogue and so not shown: %1.</source>
         <translation>Registrado, pero no en el catálogo actual y por eso no mostrado: %1.</translation>
+    </message>
+    <message>
+        <source>What changed</source>
+        <translation>Qué cambió</translation>
+    </message>
+    <message>
+        <source>Visit %1 to visit %2: %3</source>
+        <translation>De la visita %1 a la visita %2: %3</translation>
     </message>
 </context>
 <context>

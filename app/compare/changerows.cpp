@@ -1,5 +1,6 @@
 #include "compare/changerows.h"
 
+#include "compare/trendrows.h"
 #include "language/language.h"
 #include "parts/findingwords.h"
 
@@ -91,6 +92,7 @@ ChangeRows visitRows(const VisitComparison& comparison, const Catalogue& catalog
         row.mark = markOf(each.change, theme);
         row.threshold = word(each.because.empty() ? each.threshold : each.because);
         row.source = word(each.source);
+        row.curve = areaCurve(each.group, each.side);
         rows.folds[foldOf(each.change)].push_back(std::move(row));
     }
     for (const ItemChange& each : comparison.items) {
@@ -103,6 +105,7 @@ ChangeRows visitRows(const VisitComparison& comparison, const Catalogue& catalog
         row.threshold = word(each.because.empty() ? each.threshold : each.because);
         row.source = word(each.source);
         row.finding = each.key;
+        row.curve = curveOf(catalogue, each.key);
         rows.folds[foldOf(each.change)].push_back(std::move(row));
     }
     nameFolds(rows, tr("%1 the same"), tr("%1 not comparable"));

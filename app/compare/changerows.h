@@ -17,6 +17,7 @@ struct ChangeRow {
     QString threshold;                 ///< what counts as a change, or why nothing can be said
     QString source;                    ///< where the threshold comes from
     std::optional<FindingKey> finding; ///< where a press leads
+    QString curve;                     ///< id of its row on the course
     std::optional<int> fold;           ///< a line that shows or hides the lines of this fold
     [[nodiscard]] QString spoken() const;
 };

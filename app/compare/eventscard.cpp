@@ -1,14 +1,15 @@
 #include "compare/eventscard.h"
 
+#include "language/language.h"
 #include "parts/button.h"
 #include "parts/flow.h"
 #include "parts/label.h"
 
 #include <algorithm>
-#include <QComboBox>
 #include <QDate>
 #include <QLineEdit>
 #include <QLocale>
+#include <QMenu>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -66,10 +67,10 @@ void EventsCard::buildForm(QVBoxLayout& column) {
     const auto user = store_.signedIn();
     const bool mayWrite = user && allows(user->role, Permission::recordFindings);
     formTitle_ = new Label({}, 15, QFont::DemiBold, Label::Tone::ink, this);
-    kind_ = new QComboBox(this);
-    kind_->setAccessibleName(tr("Kind of event"));
-    for (const EventKind& each : knowledge_.eventKinds())
-        kind_->addItem(word(each.label), word(each.id));
+    kind_ = new PlainButton({}, PlainButton::Kind::quiet, this);
+    kind_->setGlyph(Glyph::down, true);
+    connect(kind_, &QAbstractButton::clicked, this, &EventsCard::askKind);
+    if (!knowledge_.eventKinds().empty()) chooseKind(knowledge_.eventKinds().front().id);
     day_ = new QLineEdit(this);
     day_->setPlaceholderText(tr("Day: 2026-03-02 or 2.3.2026"));
     day_->setAccessibleName(tr("Day of the event"));
@@ -100,7 +101,20 @@ QString EventsCard::kindWords(const std::string& kind) const {
     const auto& kinds = knowledge_.eventKinds();
     const auto found =
         std::find_if(kinds.begin(), kinds.end(), [&](const EventKind& each) { return each.id == kind; });
-    return word(found == kinds.end() ? kind : found->label);
+    return found == kinds.end() ? word(kind) : medical(found->label);
+}
+
+void EventsCard::chooseKind(const std::string& kind) {
+    chosenKind_ = kind;
+    kind_->setText(kindWords(kind));
+    kind_->setAccessibleName(tr("Kind of event: %1").arg(kind_->text()));
+}
+
+void EventsCard::askKind() {
+    QMenu menu(this);
+    for (const EventKind& each : knowledge_.eventKinds())
+        menu.addAction(medical(each.label), this, [this, id = each.id] { chooseKind(id); });
+    menu.exec(kind_->mapToGlobal(QPoint(0, kind_->height())));
 }
 
 QString EventsCard::wordsOf(const PatientEvent& event) const {
@@ -175,8 +189,7 @@ void EventsCard::edit(const PatientEventId& event) {
     formTitle_->setText(tr("Change this event"));
     save_->setText(tr("Save"));
     cancel_->setVisible(save_->isVisibleTo(this));
-    if (kind_->findData(word(found->kind)) < 0) kind_->addItem(kindWords(found->kind), word(found->kind));
-    kind_->setCurrentIndex(kind_->findData(word(found->kind)));
+    chooseKind(found->kind);
     day_->setText(word(found->date));
     words_->setText(word(found->text));
     problem_->clear();
@@ -196,7 +209,7 @@ void EventsCard::save() {
     event.id = edited_;
     event.patient = patient_;
     event.date = day.toString(Qt::ISODate).toStdString();
-    event.kind = kind_->currentData().toString().toStdString();
+    event.kind = chosenKind_;
     event.text = words_->text().simplified().toStdString();
     const auto& kinds = knowledge_.eventKinds();
     event.awaited = std::any_of(kinds.begin(), kinds.end(),

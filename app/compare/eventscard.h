@@ -6,7 +6,6 @@
 
 #include <vector>
 
-class QComboBox;
 class QLineEdit;
 class QVBoxLayout;
 
@@ -34,7 +33,8 @@ public:
     /// Puts an event into the form to be corrected.
     void edit(const PatientEventId& event);
     [[nodiscard]] QLineEdit& day() { return *day_; }
-    [[nodiscard]] QComboBox& kind() { return *kind_; }
+    [[nodiscard]] PlainButton& kindButton() { return *kind_; }
+    void chooseKind(const std::string& kind);
     [[nodiscard]] QLineEdit& words() { return *words_; }
     [[nodiscard]] QString problem() const;
     void save();
@@ -45,6 +45,7 @@ signals:
 private:
     void buildForm(QVBoxLayout& column);
     void addRow(const PatientEvent& event);
+    void askKind();
     void begin(); ///< an empty form
     void remove(const PatientEventId& event);
     void report(const Outcome& outcome);
@@ -57,7 +58,8 @@ private:
     QVBoxLayout* rows_ = nullptr;
     Label* formTitle_ = nullptr;
     QLineEdit* day_ = nullptr;
-    QComboBox* kind_ = nullptr;
+    PlainButton* kind_ = nullptr; ///< opens the list of kinds
+    std::string chosenKind_;
     QLineEdit* words_ = nullptr;
     PlainButton* save_ = nullptr;
     PlainButton* cancel_ = nullptr;

@@ -31,6 +31,16 @@ void TrendChart::show(std::vector<TrendVisit> visits, std::vector<TrendRow> rows
     update();
 }
 
+void TrendChart::choose(const QString& row) {
+    chosen_.clear();
+    update();
+    for (std::size_t index = 0; index < rows_.size(); ++index) {
+        if (rows_[index].id != row) continue;
+        chosen_ = row;
+        emit focusMoved(rowBox(index).toRect());
+    }
+}
+
 /// Where everything stands at the present width.
 void TrendChart::place() {
     std::vector<QDate> dates;

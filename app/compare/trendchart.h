@@ -34,6 +34,9 @@ public:
 
     void show(std::vector<TrendVisit> visits, std::vector<TrendRow> rows,
               std::vector<TrendEvent> events = {});
+    /// Makes one row stand out and asks for it to be seen; nothing where it does not show.
+    void choose(const QString& row);
+    [[nodiscard]] const QString& chosen() const { return chosen_; }
     [[nodiscard]] const std::vector<TrendRow>& rows() const { return rows_; }
     [[nodiscard]] const std::vector<TrendEvent>& events() const { return events_; }
     /// Where a visit stands on the axis, in widget coordinates.
@@ -112,6 +115,7 @@ private:
     int nameRoom_ = 0;
     int valueRoom_ = 0;
     int focus_ = -1;
+    QString chosen_; ///< id of the row that stands out
 };
 
 /// A day of the record's calendar; invalid where the text is none.

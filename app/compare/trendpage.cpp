@@ -1,8 +1,10 @@
 #include "compare/trendpage.h"
 
+#include "compare/changelist.h"
 #include "compare/eventscard.h"
 #include "parts/button.h"
 #include "parts/card.h"
+#include "parts/findingwords.h"
 #include "parts/flow.h"
 #include "parts/label.h"
 #include "parts/scrolling.h"
@@ -42,6 +44,7 @@ void TrendPage::build() {
     work_->setSpacing(12);
     column->addLayout(work_, 1);
     buildChart();
+    buildChanges();
     events_ = new EventsCard(session_.knowledge(), store_, session_.start().visit.patient, this);
     events_->hide();
     work_->addWidget(events_, 0);
@@ -103,6 +106,64 @@ void TrendPage::buildChart() {
     });
 }
 
+void TrendPage::buildChanges() {
+    auto* card = new Card(this);
+    changesCard_ = card;
+    auto* column = new QVBoxLayout(card);
+    column->setContentsMargins(16, 12, 4, 8);
+    column->setSpacing(6);
+    column->addWidget(new Label(tr("What changed"), 17, QFont::DemiBold, Label::Tone::ink, card));
+    changesTitle_ = new Label({}, 15, QFont::Normal, Label::Tone::quiet, card);
+    changesTitle_->setWordWrap(true);
+    column->addWidget(changesTitle_);
+    changes_ = new ChangeList;
+    auto* area = new QScrollArea(card);
+    area->setWidget(changes_);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->viewport()->setAutoFillBackground(false);
+    changes_->setAutoFillBackground(false);
+    column->addWidget(area, 1);
+    card->hide();
+    work_->addWidget(card, 0);
+    connect(changes_, &ChangeList::rowPressed, this, [this](int row) {
+        const QString curve = changes_->rows().at(static_cast<std::size_t>(row)).curve;
+        showCurve(curve);
+    });
+    connect(changes_, &ChangeList::focusMoved, area, [area](const QRect& rect) {
+        area->ensureVisible(rect.center().x(), rect.center().y(), 0, rect.height());
+    });
+}
+
+/// Between the last two visits, the most important first.
+void TrendPage::showChanges(const std::vector<Exam>& exams) {
+    const std::size_t count = exams.size();
+    changesCard_->setVisible(count >= 2 && !eventsButton_->isChecked());
+    if (count < 2) return changes_->setRows({});
+    ChangeRows rows = visitRows(compareVisits(exams[count - 2], exams[count - 1], session_.knowledge()),
+                                session_.catalogue(), Theme::of(this), {});
+    changesTitle_->setText(tr("Visit %1 to visit %2: %3")
+                               .arg(visits_[count - 2].number)
+                               .arg(visits_[count - 1].number)
+                               .arg(inSentence(rows.title)));
+    changes_->setRows(std::move(rows.folds.front()));
+}
+
+/// What has no curve is looked up where it stood before.
+void TrendPage::showCurve(const QString& curve) {
+    const auto row = std::ranges::find(rows_, curve, &TrendRow::id);
+    if (row == rows_.end()) {
+        if (visits_.size() >= 2) emit visitChosen(visits_[visits_.size() - 2].id);
+        return;
+    }
+    if (scoresOnly_ && !row->score) choice_->choose(0);
+    const auto& shown = chart_->rows();
+    if (std::ranges::find(shown, curve, &TrendRow::id) == shown.end()) setShown(curve, true);
+    chart_->choose(curve);
+}
+
 QWidget& TrendPage::exportButton() const {
     return *export_;
 }
@@ -155,6 +216,7 @@ void TrendPage::refresh() {
                 tr("Recorded, but not in today's catalogue and so not shown: %1.").arg(trend_.unknown.size());
     say(problem.isEmpty() ? text : problem);
     showRows();
+    showChanges(exams);
 }
 
 std::vector<TrendEvent> TrendPage::shownEvents() const {
@@ -167,6 +229,7 @@ std::vector<TrendEvent> TrendPage::shownEvents() const {
 void TrendPage::showEvents(bool shown) {
     events_->setVisible(shown);
     eventsButton_->setChecked(shown);
+    changesCard_->setVisible(!shown && visits_.size() >= 2);
 }
 
 void TrendPage::showRows() {
@@ -216,13 +279,19 @@ void TrendPage::choose() {
 void TrendPage::resizeEvent(QResizeEvent*) {
     const bool wide = width() >= grown(this, wideFrom);
     work_->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-    events_->setMinimumWidth(wide ? grown(this, 320) : 0);
-    events_->setMaximumWidth(wide ? grown(this, 320) : QWIDGETSIZE_MAX);
-    events_->setMaximumHeight(wide ? QWIDGETSIZE_MAX
-                                   : std::max(events_->minimumSizeHint().height(), grown(this, 460)));
-    // Never lower than its form; the page scrolls then.
-    events_->setMinimumHeight(
-        wide ? 0 : std::max(events_->minimumSizeHint().height(), std::min(grown(this, 460), height() / 2)));
+    placeSide(*events_, 460);
+    placeSide(*changesCard_, 320);
+}
+
+/// Beside the chart, or below it, as high as that but never lower than what it holds; the page scrolls then.
+void TrendPage::placeSide(QWidget& side, int height) const {
+    const bool wide = width() >= grown(this, wideFrom);
+    const int least = side.minimumSizeHint().height();
+    const int usual = grown(this, height);
+    side.setMinimumWidth(wide ? grown(this, 320) : 0);
+    side.setMaximumWidth(wide ? grown(this, 320) : QWIDGETSIZE_MAX);
+    side.setMaximumHeight(wide ? QWIDGETSIZE_MAX : std::max(least, usual));
+    side.setMinimumHeight(wide ? 0 : std::max(least, std::min(usual, this->height() / 2)));
 }
 
 void TrendPage::showEvent(QShowEvent* event) {

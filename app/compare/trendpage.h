@@ -16,6 +16,7 @@ class Store;
 
 namespace rhizograph::app {
 
+class ChangeList;
 class EventsCard;
 class Label;
 class PlainButton;
@@ -34,6 +35,7 @@ public:
 
     [[nodiscard]] TrendChart& chart() { return *chart_; }
     [[nodiscard]] EventsCard& eventsCard() { return *events_; }
+    [[nodiscard]] ChangeList& changes() { return *changes_; }
     void setScoresOnly(bool scoresOnly);
     void setShown(const QString& measure, bool shown);
     void showEvents(bool shown);
@@ -52,6 +54,10 @@ private:
     void build();
     void buildTop(QBoxLayout& column);
     void buildChart();
+    void buildChanges();
+    void showChanges(const std::vector<Exam>& exams);
+    void showCurve(const QString& curve);
+    void placeSide(QWidget& side, int height) const;
     void refresh();
     QString readVisits(std::vector<Exam>& exams);
     void choose();
@@ -78,6 +84,9 @@ private:
     QScrollArea* scroll_ = nullptr;
     TrendChart* chart_ = nullptr;
     EventsCard* events_ = nullptr;
+    QWidget* changesCard_ = nullptr; ///< gives way to the events
+    Label* changesTitle_ = nullptr;
+    ChangeList* changes_ = nullptr;
 };
 
 } // namespace rhizograph::app

@@ -77,6 +77,12 @@ void TrendChart::paintRow(QPainter& painter, std::size_t index) const {
     const Theme& theme = Theme::of(this);
     const TrendRow& row = rows_[index];
     const QRectF box = rowBox(index);
+    if (row.id == chosen_) {
+        QColor over = theme.spruce;
+        over.setAlphaF(0.1F);
+        painter.fillRect(box, over);
+        painter.fillRect(QRectF(0, box.top(), 5, box.height()), theme.spruce);
+    }
     painter.fillRect(QRectF(0, box.top(), width(), 1), theme.line);
     const QRectF name(16, box.top() + 6, nameRoom(), box.height() - 12);
     painter.setFont(sized(this, 15, QFont::DemiBold));

@@ -123,7 +123,7 @@ private:
                 most = std::max(most, place.value_or(0));
             if (most <= 0) continue;
             TrendRow row;
-            row.id = QStringLiteral("area ") + word(area.group.text()) + sideWords(area.side);
+            row.id = areaCurve(area.group, area.side);
             row.title = withSide(tr("Less feeling"), area.side);
             QString group = word(area.group.text());
             for (const Group& each : knowledge_.catalogue().groups())
@@ -179,6 +179,15 @@ private:
 };
 
 } // namespace
+
+QString areaCurve(const GroupId& group, Side side) {
+    return QStringLiteral("area ") + word(group.text()) + sideWords(side);
+}
+
+QString curveOf(const Catalogue& catalogue, const FindingKey& key) {
+    const Item* item = catalogue.find(key.item);
+    return item == nullptr || item->region.empty() ? word(key.item.text()) : areaCurve(item->group, key.side);
+}
 
 std::vector<TrendRow> trendRows(const Trend& trend, const Knowledge& knowledge) {
     return Rows{trend, knowledge}.build();

@@ -32,6 +32,11 @@ struct TrendRow {
     bool changed = false; ///< a change passed its threshold at some visit
 };
 
+/// The id of the row with the numb area of one side.
+[[nodiscard]] QString areaCurve(const GroupId& group, Side side);
+/// The id of the row in which a finding shows: its own, or for a region of skin that of the area.
+[[nodiscard]] QString curveOf(const Catalogue& catalogue, const FindingKey& key);
+
 /// Rows in the order of importance: what changed first, then the rest; numb skin and the likeliest site last.
 [[nodiscard]] std::vector<TrendRow> trendRows(const Trend& trend, const Knowledge& knowledge);
 

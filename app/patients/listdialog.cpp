@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QFileInfo>
 #include <QGridLayout>
 #include <QHeaderView>
@@ -18,14 +19,24 @@
 namespace rhizograph::app {
 namespace {
 
+QString tr(const char* text) {
+    return QCoreApplication::translate("rhizograph::app", text);
+}
+
 constexpr std::size_t shownRows = 50;
 constexpr std::size_t shownWrong = 500;
 
 /// What a column can hold, in the order of ListField.
 QStringList fieldNames() {
-    return {ListDialog::tr("Name"),          ListDialog::tr("Given name"), ListDialog::tr("Family name"),
-            ListDialog::tr("Record number"), ListDialog::tr("Birth date"), ListDialog::tr("Sex"),
-            ListDialog::tr("Contact"),       ListDialog::tr("Remarks")};
+    QStringList out;
+    for (const char* name :
+         {QT_TRANSLATE_NOOP("rhizograph::app", "Name"), QT_TRANSLATE_NOOP("rhizograph::app", "Given name"),
+          QT_TRANSLATE_NOOP("rhizograph::app", "Family name"),
+          QT_TRANSLATE_NOOP("rhizograph::app", "Record number"),
+          QT_TRANSLATE_NOOP("rhizograph::app", "Birth date"), QT_TRANSLATE_NOOP("rhizograph::app", "Sex"),
+          QT_TRANSLATE_NOOP("rhizograph::app", "Contact"), QT_TRANSLATE_NOOP("rhizograph::app", "Remarks")})
+        out << tr(name);
+    return out;
 }
 
 QTableWidget* tableOf(const QString& name, const QStringList& heads, QWidget* parent) {

@@ -8,6 +8,7 @@
 #include "patients/words.h"
 
 #include <algorithm>
+#include <map>
 #include <memory>
 #include <QAction>
 #include <QButtonGroup>
@@ -268,19 +269,25 @@ Outcome PatientsPage::showPatients(Store& store, const std::string& text) {
     constexpr int most = 60;
     auto found = store.searchPatients(text, most);
     if (!found) return found.problems();
+    std::vector<PatientId> ids;
+    for (const Patient& patient : *found)
+        ids.push_back(patient.id);
+    const auto visits = store.newestVisits(ids); // one question for all rows
+    if (!visits) return visits.problems();
+    std::map<PatientId, const Visit*> newest;
+    for (const Visit& visit : *visits)
+        newest[visit.patient] = &visit;
     std::vector<ListedVisit> rows;
     std::vector<Target> targets;
     for (const Patient& patient : *found) {
-        auto visits = store.visitsOf(patient.id);
-        if (!visits) return visits.problems();
         ListedVisit row;
         row.name = QString::fromStdString(patient.identity.name);
         row.about = ageAndSex(patient.identity, today());
         row.record = QString::fromStdString(patient.identity.recordNumber);
         row.action = tr("Choose");
-        if (!visits->empty()) {
-            const Visit& last = visits->back();
-            row.visit = visitCount(static_cast<int>(visits->size()));
+        if (const auto seen = newest.find(patient.id); seen != newest.end()) {
+            const Visit& last = *seen->second;
+            row.visit = visitCount(last.number);
             row.mark = markOf(last);
             row.state = stateText(last);
             row.detail = dayText(last.date);

@@ -20,7 +20,8 @@
 namespace rhizograph::app {
 namespace {
 
-/// The sheet in words for other programs, from the page's own content, so that changed words go along.
+/// The sheet in words for other programs, in the language of the chart, from the page's own content, so that
+/// changed words go along.
 std::string textOf(const PageContent& content) {
     Narrative narrative;
     const auto add = [&](const QString& title, const QString& bold, const QString& text,
@@ -32,15 +33,15 @@ std::string textOf(const PageContent& content) {
     add(who.name, {}, QStringList{who.about, who.record, who.date}.join(QStringLiteral(", ")), {});
     for (const PageSection& section : content.sections)
         add(section.title, section.bold, section.text, section.quiet);
-    add(SummaryPage::tr("Plan"), {},
-        content.plan.trimmed().isEmpty() ? SummaryPage::tr("No plan written.") : content.plan, {});
-    add(SummaryPage::tr("Signature"), {},
+    add(QStringLiteral("Plan"), {},
+        content.plan.trimmed().isEmpty() ? QStringLiteral("No plan written.") : content.plan, {});
+    add(QStringLiteral("Signature"), {},
         content.signature
-            ? SummaryPage::tr("Signed by %1, %2").arg(content.signature->by, content.signature->at)
-            : SummaryPage::tr("Draft, not signed."),
+            ? QStringLiteral("Signed by %1, %2").arg(content.signature->by, content.signature->at)
+            : QStringLiteral("Draft, not signed."),
         {});
     for (const PageAddendum& each : content.addenda)
-        add(SummaryPage::tr("Addendum"), {}, each.text, each.by + QStringLiteral(", ") + each.at);
+        add(QStringLiteral("Addendum"), {}, each.text, each.by + QStringLiteral(", ") + each.at);
     narrative.cautions = content.cautions.toStdString();
     return asText(narrative);
 }

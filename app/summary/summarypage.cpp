@@ -158,9 +158,9 @@ PageIdentity SummaryPage::identity() const {
     if (!subject.age) subject.age = start.visit.ageAtVisit;
     if (subject.sex.empty()) subject.sex = start.patient.identity.sex;
     who.about = aboutWords(subject);
-    const QString visit = tr("visit %1").arg(start.visit.number);
+    const QString visit = QStringLiteral("visit %1").arg(start.visit.number);
     const QString record = word(start.patient.identity.recordNumber);
-    who.record = record.isEmpty() ? visit : tr("Record %1 · %2").arg(record, visit);
+    who.record = record.isEmpty() ? visit : QStringLiteral("Record %1 · %2").arg(record, visit);
     who.date = longDate(start.visit.date);
     return who;
 }
@@ -194,8 +194,9 @@ void SummaryPage::addAcknowledgements(std::vector<PageSection>& sections) const 
         QString sentence = word(sign.sentence);
         if (sentence.endsWith(u'.')) sentence.chop(1);
         words << (last != given.rend() && session_.acknowledged(sign)
-                      ? tr("%1: acknowledged by %2, %3.").arg(sentence, word(last->by), longMoment(last->at))
-                      : tr("%1: not acknowledged.").arg(sentence));
+                      ? QStringLiteral("%1: acknowledged by %2, %3.")
+                            .arg(sentence, word(last->by), longMoment(last->at))
+                      : QStringLiteral("%1: not acknowledged.").arg(sentence));
     }
     found->quiet += (found->quiet.isEmpty() ? QString() : QStringLiteral(" ")) + words.join(u' ');
 }

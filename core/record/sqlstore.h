@@ -47,6 +47,7 @@ public:
     Result<Visit> addVisit(const PatientId& patient, const std::string& date) override;
     Result<Visit> visit(const VisitId& id) override;
     Result<std::vector<Visit>> visitsOf(const PatientId& patient) override;
+    Result<std::vector<Visit>> newestVisits(const std::vector<PatientId>& patients) override;
     Result<std::vector<Visit>> visitsOn(const std::string& date) override;
     Result<std::vector<Visit>> unsignedVisits() override;
     Outcome setState(const VisitId& visit, VisitState state) override;

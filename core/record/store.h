@@ -62,6 +62,9 @@ public:
     virtual Result<Visit> addVisit(const PatientId& patient, const std::string& date) = 0;
     virtual Result<Visit> visit(const VisitId& id) = 0;
     virtual Result<std::vector<Visit>> visitsOf(const PatientId& patient) = 0; ///< oldest first
+    /// The newest visit of each of these patients who has one, in one question; its number says how many
+    /// there are. `patient` is the entry a duplicate was joined to.
+    virtual Result<std::vector<Visit>> newestVisits(const std::vector<PatientId>& patients) = 0;
     virtual Result<std::vector<Visit>> visitsOn(const std::string& date) = 0;
     virtual Result<std::vector<Visit>> unsignedVisits() = 0;
     /// Whom somebody should look at. `today` (ISO 8601) decides what is overdue.

@@ -82,6 +82,26 @@ Result<std::vector<Visit>> SqlStore::visitsOf(const PatientId& patient) {
     });
 }
 
+Result<std::vector<Visit>> SqlStore::newestVisits(const std::vector<PatientId>& patients) {
+    return guarded<std::vector<Visit>>([&]() -> std::vector<Visit> {
+        require(Permission::read);
+        if (patients.empty()) return {};
+        sql::Parameters ids;
+        std::string places;
+        for (const PatientId& id : patients) {
+            ids.emplace_back(id.text());
+            places += fmt::format("{}${}", places.empty() ? "" : ", ", ids.size());
+        }
+        return visitsWhere(
+            fmt::format(
+                "p.person in (select person from patient where id in ({})) and not exists (select 1 from "
+                "visit w join patient q on q.id = w.patient where q.person = p.person and (w.date, "
+                "w.started_at, w.id) > (v.date, v.started_at, v.id))",
+                places),
+            ids);
+    });
+}
+
 Result<std::vector<Visit>> SqlStore::visitsOn(const std::string& date) {
     return guarded<std::vector<Visit>>([&] { return visitsWhere("v.date = $1", {date}); });
 }

@@ -1,11 +1,11 @@
 #include "compare/eventscard.h"
 #include "compare/trendpage.h"
+#include "parts/button.h"
 #include "visits.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
 #include <QApplication>
-#include <QComboBox>
 #include <QFile>
 #include <QImage>
 #include <QLineEdit>
@@ -29,7 +29,9 @@ protected:
     [[nodiscard]] PatientId patient() const { return course.session->start().patient.id; }
     void enter(const QString& kind, const QString& day, const QString& words) {
         EventsCard& card = page->eventsCard();
-        card.kind().setCurrentIndex(card.kind().findText(kind));
+        for (const EventKind& each : knowledge().eventKinds())
+            if (each.label == kind.toStdString()) card.chooseKind(each.id);
+        ASSERT_EQ(card.kindButton().text(), kind);
         card.day().setText(day);
         card.words().setText(words);
         card.save();

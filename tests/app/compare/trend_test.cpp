@@ -1,3 +1,4 @@
+#include "compare/changelist.h"
 #include "compare/trendpage.h"
 #include "visits.h"
 
@@ -131,6 +132,80 @@ TEST_F(FullTrend, ShowsPainAndQuestionnairesAsScoresAndNoMeasureOfTheBody) {
     QStringList shown = ids();
     shown.sort();
     EXPECT_EQ(shown, (QStringList{"pain.back", "pain.leg", "score.oswestry"}));
+}
+
+class WhatChanged : public ::testing::Test {
+protected:
+    WhatChanged()
+        : course(
+              {{"2026-09-02", {found(toe, Side::left, Value::token("5"))}},
+               {"2026-10-02",
+                {found(toe, Side::left, Value::token("4")), found("pain.back", Side::none, Value::number(7)),
+                 found("touch.outer_shin", Side::left, Value::token("normal")),
+                 found("gait.heel_walk", Side::left, Value::token("normal")),
+                 found("reflex.knee", Side::left, Value::token("2"))}},
+               {"2026-11-24",
+                {found(toe, Side::left, Value::token("2")), found("pain.back", Side::none, Value::number(2)),
+                 found("touch.outer_shin", Side::left, Value::token("absent")),
+                 found("gait.heel_walk", Side::left, Value::token("unable")),
+                 found("reflex.knee", Side::left, Value::token("2"))}}}),
+          page(*course.session, *course.store) {
+        page.resize(1176, 700);
+        page.show();
+        QApplication::processEvents();
+    }
+    int rowOf(const std::string& item) {
+        const auto& rows = page.changes().rows();
+        for (std::size_t i = 0; i < rows.size(); ++i)
+            if (rows[i].finding && rows[i].finding->item.text() == item) return static_cast<int>(i);
+        return -1;
+    }
+
+    Course course;
+    TrendPage page;
+};
+
+TEST_F(WhatChanged, BetweenTheLastTwoVisitsStandsBesideTheCourseInTheOrderOfTheComparison) {
+    ASSERT_TRUE(page.changes().isVisible());
+    const VisitComparison comparison =
+        compareVisits(taken(course.store->exam(course.ids[1])), course.session->exam(), knowledge());
+    std::vector<std::string> expected;
+    for (const ItemChange& each : comparison.items)
+        if (each.change != Change::same && each.change != Change::notComparable)
+            expected.push_back(each.key.item.text());
+    std::vector<std::string> shown;
+    for (const ChangeRow& row : page.changes().rows())
+        if (row.finding) shown.push_back(row.finding->item.text());
+    EXPECT_EQ(shown, expected);
+    EXPECT_EQ(rowOf("reflex.knee"), -1) << "it is as it was";
+    EXPECT_EQ(page.changes().rows().at(static_cast<std::size_t>(rowOf(toe))).before, "4")
+        << "not as at first";
+}
+
+TEST_F(WhatChanged, APressShowsTheCurveOrTheVisitBeforeWhereThereIsNone) {
+    QList<VisitId> asked;
+    QObject::connect(&page, &TrendPage::visitChosen, &page, [&](const VisitId& id) { asked.push_back(id); });
+    page.setShown("pain.back", false);
+    page.changes().pressCell(rowOf("pain.back"));
+    EXPECT_EQ(page.chart().chosen(), "pain.back") << "taken away, and brought back";
+    page.changes().pressCell(rowOf("touch.outer_shin"));
+    EXPECT_TRUE(page.chart().chosen().startsWith("area ")) << page.chart().chosen().toStdString();
+    EXPECT_TRUE(asked.empty());
+    page.changes().pressCell(rowOf("gait.heel_walk"));
+    EXPECT_EQ(asked, QList<VisitId>{course.ids[1]});
+}
+
+TEST_F(WhatChanged, GivesWayToTheEventsAndGoesBelowOnAnUprightScreen) {
+    const auto at = [&] { return page.changes().mapTo(&page, QPoint()); };
+    const auto chart = [&] { return page.chart().mapTo(&page, QPoint()); };
+    EXPECT_GT(at().x(), chart().x() + page.width() / 2);
+    page.showEvents(true);
+    EXPECT_FALSE(page.changes().isVisible());
+    page.showEvents(false);
+    page.resize(800, 1100);
+    QApplication::processEvents();
+    EXPECT_TRUE(page.changes().isVisible());
+    EXPECT_GT(at().y(), chart().y() + 300);
 }
 
 } // namespace

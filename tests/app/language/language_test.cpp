@@ -46,6 +46,7 @@ std::set<std::string> medicalWords() {
     collect("howto.json", {"how", "counts"});
     collect("sites.json", {"label"});
     collect("screens.json", {"label"});
+    collect("events.json", {"label"});
     collect("redsigns.json", {"sentence", "action"});
     collect("consistency.json", {"sentence", "behavioral_sentence"});
     words.erase("");

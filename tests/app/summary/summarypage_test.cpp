@@ -211,5 +211,58 @@ TEST_F(SummaryPageTest, EverythingThatCanBePressedHasANameAndRoomForAFinger) {
     }
 }
 
+/// What was normal at the last visit and is not now.
+struct NewLoss {
+    const char* name;
+    FindingKey key;
+    const char* before;
+    const char* now;
+};
+
+class NewBladderOrSaddleLoss : public SummaryPageTest, public ::testing::WithParamInterface<NewLoss> {
+protected:
+    NewBladderOrSaddleLoss() {
+        VisitSession::Start start = session->start();
+        const NewLoss& loss = GetParam();
+        start.exam = Exam{};
+        start.exam.set(loss.key, Finding{Value::token(loss.now), false, {}});
+        start.previous = Exam{};
+        start.previous->set(loss.key, Finding{Value::token(loss.before), false, {}});
+        start.previous->date = "2026-11-02";
+        page.reset();
+        session = std::make_unique<VisitSession>(knowledge(), start, nullptr);
+        open();
+    }
+    /// The sentence of the red sign that speaks of this finding.
+    QString sentence() {
+        for (const RedSign& sign : session->assessment().redSigns)
+            if (std::ranges::find(sign.because, GetParam().key) != sign.because.end())
+                return QString::fromStdString(sign.sentence);
+        throw std::runtime_error("no red sign speaks of it");
+    }
+};
+
+TEST_P(NewBladderOrSaddleLoss, StandsInTheTextAndOnThePageWithWhatItWasBefore) {
+    const QString path = folder.filePath("change.pdf");
+    ASSERT_TRUE(exportTo(path));
+    page->copyText();
+    const Item& item = *knowledge().catalogue().find(GetParam().key.item);
+    const QString before = QString::fromStdString(display(item.scale, Value::token(GetParam().before)));
+    for (const QString& words : {QApplication::clipboard()->text().simplified(), wordsOfPdf(path)}) {
+        EXPECT_TRUE(words.contains(sentence().chopped(1))) << words.toStdString();
+        EXPECT_TRUE(words.contains("not acknowledged")) << words.toStdString();
+        const auto compared = words.indexOf("Compared with the visit of 2026-11-02");
+        ASSERT_GE(compared, 0) << words.toStdString();
+        EXPECT_GT(words.indexOf(before + " → ", compared, Qt::CaseInsensitive), compared)
+            << words.toStdString();
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Of, NewBladderOrSaddleLoss,
+    ::testing::Values(NewLoss{"Bladder", {ItemId{"history.bladder"}, Side::none}, "normal", "retention"},
+                      NewLoss{"Saddle", {ItemId{"touch.perianal"}, Side::left}, "normal", "reduced"}),
+    [](const auto& each) { return std::string(each.param.name); });
+
 } // namespace
 } // namespace rhizograph::app

@@ -43,6 +43,10 @@ const std::vector<Action>& actions() {
         {"read a visit", "ncra", [](Store& s, const Scene& x) { return outcomeOf(s.visit(x.open)); }},
         {"list a patient's visits", "ncra",
          [](Store& s, const Scene& x) { return outcomeOf(s.visitsOf(x.patient.id)); }},
+        {"see the newest visits of several", "ncra",
+         [](Store& s, const Scene& x) {
+             return outcomeOf(s.newestVisits({x.patient.id, x.lonely.id}));
+         }},
         {"list a day's visits", "ncra",
          [](Store& s, const Scene&) { return outcomeOf(s.visitsOn("2026-03-04")); }},
         {"list unsigned visits", "ncra",

@@ -148,6 +148,11 @@ TEST_F(Duplicates, JoinedAreOnePersonWithAllVisitsInOrder) {
     EXPECT_EQ(visits[0].id, early.id);
     EXPECT_EQ(visits[0].patient, patient.id);
     EXPECT_EQ(visits[1].number, 2);
+    const auto newest = need(store->newestVisits({patient.id, duplicate.id}));
+    ASSERT_EQ(newest.size(), 1U) << "they are one person";
+    EXPECT_EQ(newest[0].id, late.id);
+    EXPECT_EQ(newest[0].patient, patient.id);
+    EXPECT_EQ(newest[0].number, 2);
     EXPECT_EQ(need(store->patient(duplicate.id)).id, patient.id) << "an old link leads to the person";
     EXPECT_TRUE(need(store->verify()).sound());
 }

@@ -1,5 +1,7 @@
 #include "clinicfixture.h"
 
+#include <map>
+
 #include <algorithm>
 #include <gmock/gmock.h>
 #include <sys/stat.h>
@@ -104,6 +106,27 @@ TEST_F(ARecord, ShowsTheLastValueAndRemembersEveryOneBefore) {
     EXPECT_EQ(history[1].finding->value, Value::token("2"));
     EXPECT_EQ(history[1].at, "2026-03-04T09:00:05Z");
     EXPECT_FALSE(history[2].finding);
+}
+
+TEST_F(ARecord, NamesTheNewestVisitOfManyPatientsAtOnce) {
+    std::vector<PatientId> asked;
+    std::map<PatientId, Visit> expected;
+    for (int i = 0; i < 60; ++i) {
+        const PatientId id = somebody("Somebody " + std::to_string(i), std::to_string(i)).id;
+        asked.push_back(id);
+        for (int visit = 0; visit < i % 4; ++visit)
+            need(store->addVisit(id, visit % 2 == 0 ? "2026-02-1" + std::to_string(visit) : "2025-06-01"));
+        if (const auto visits = need(store->visitsOf(id)); !visits.empty())
+            expected.emplace(id, visits.back());
+    }
+    const auto newest = need(store->newestVisits(asked));
+    ASSERT_EQ(newest.size(), 45U) << "a quarter was never seen";
+    for (const Visit& visit : newest) {
+        ASSERT_TRUE(expected.contains(visit.patient));
+        EXPECT_EQ(visit.id, expected.at(visit.patient).id);
+        EXPECT_EQ(visit.number, expected.at(visit.patient).number);
+    }
+    EXPECT_TRUE(need(store->newestVisits({})).empty());
 }
 
 TEST_F(ARecord, CountsVisitsOfAPatientByDate) {
