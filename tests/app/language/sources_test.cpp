@@ -15,7 +15,7 @@ namespace {
 using rhizograph::testing::runProcess;
 
 QString tsFile(const QString& part, const QString& code) {
-    return QStringLiteral(SOURCE_FOLDER "/translations/%1_%2.ts").arg(part, code);
+    return QStringLiteral(SOURCE_FOLDER "/resources/translations/%1_%2.ts").arg(part, code);
 }
 
 /// The sources whose texts stand on a screen; the page is written in one language for everybody who reads the

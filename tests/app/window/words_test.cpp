@@ -192,7 +192,7 @@ std::set<QString> foreignTexts(Language language) {
     if (language == Language::english) return {};
     for (const char* part : {"screens", "medicine"})
         for (const Message& message :
-             messagesOf(QStringLiteral(RHIZOGRAPH_TEST_DATA "/../translations/%1_%2.ts")
+             messagesOf(QStringLiteral(RHIZOGRAPH_TEST_DATA "/../resources/translations/%1_%2.ts")
                             .arg(part, codeOf(language)))) {
             own.insert(message.translation);
             if (message.translation != message.source) foreign.insert(message.source);
