@@ -13,6 +13,15 @@ std::string valueWords(const Wording& words, const Item& item, const std::option
     return value ? words.value(item, *value) : words.word("not_examined");
 }
 
+/// "bladder function normal" after "bladder": the name is not said twice.
+std::string afterSubject(const std::string& subject, std::string value) {
+    if (value.size() <= subject.size() || lowerFirst(value).compare(0, subject.size(), subject) != 0)
+        return value;
+    const std::size_t next = value.find_first_not_of(": ", subject.size());
+    const bool wordEnds = next != subject.size();
+    return wordEnds && next != std::string::npos ? value.substr(next) : value;
+}
+
 std::string listOf(const Wording& words, const VisitComparison& comparison, Change change) {
     std::string out;
     for (const ItemChange& each : comparison.items)
@@ -112,10 +121,11 @@ std::string changeWords(const Wording& words, const ItemChange& change) {
                     {{"finding", words.onSide(change.key.item.text(), change.key.side)},
                      {"before", rawWords(words, change.before)},
                      {"now", rawWords(words, change.now)}});
+    const std::string subject = words.subject(change.key);
     return fill(words, "changed_value",
-                {{"finding", words.subject(change.key)},
-                 {"before", valueWords(words, *item, change.before)},
-                 {"now", valueWords(words, *item, change.now)}});
+                {{"finding", subject},
+                 {"before", afterSubject(subject, valueWords(words, *item, change.before))},
+                 {"now", afterSubject(subject, valueWords(words, *item, change.now))}});
 }
 
 NarrativeSection comparisonSection(const Wording& words, const VisitComparison& comparison) {

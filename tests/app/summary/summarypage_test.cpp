@@ -255,6 +255,9 @@ TEST_P(NewBladderOrSaddleLoss, StandsInTheTextAndOnThePageWithWhatItWasBefore) {
         ASSERT_GE(compared, 0) << words.toStdString();
         EXPECT_GT(words.indexOf(before + " → ", compared, Qt::CaseInsensitive), compared)
             << words.toStdString();
+        const QString name = QString::fromLatin1(GetParam().name);
+        EXPECT_FALSE(words.contains(name + QLatin1Char(' ') + name, Qt::CaseInsensitive))
+            << words.toStdString();
     }
 }
 
