@@ -173,6 +173,8 @@ private:
         if (shortened && !mayShorten(each)) faults["is shortened: " + describe(each)].insert(where);
     }
     void apartFrom(const Placed& one, const Placed& other, const std::string& where) {
+        // Words in two colors are drawn in both, each clipped to its part.
+        if (one.widget == other.widget && one.drawn.text == other.drawn.text && one.box == other.box) return;
         // What scrolls together is compared as a whole, the rest where it can be seen.
         const bool together = one.viewport == other.viewport;
         if (!together && sheetOf(*one.widget) != sheetOf(*other.widget)) return;

@@ -122,8 +122,8 @@ TEST_F(AFaultyDisk, AtAnyStepOfATapIsToldAndLosesNothing) {
     int saved = 0;
     int failures = 0;
     for (const Kind& kind : kinds)
-        for (int step = 0; step < 24; ++step) {
-            int left = step;
+        for (int attempt = 0; attempt < 48; ++attempt) {
+            int left = attempt / 2; // each step twice
             const auto fault = [&](const std::string&, std::size_t) {
                 return left-- <= 0 ? kind.code : SQLITE_OK;
             };
