@@ -3,6 +3,7 @@
 #include "record/failure.h"
 #include "record/schema.h"
 
+#include <chrono>
 #include <csignal>
 #include <gmock/gmock.h>
 #include <random>
@@ -175,7 +176,7 @@ TEST_P(AnOldClinic, SurvivesBeingKilledWhileItIsBroughtUpToDate) {
     std::mt19937 random{3};
     int untouched = 0;
     int done = 0;
-    for (int i = 0; i < 80; ++i) {
+    const auto begun = [&] {
         for (const auto& entry : fs::directory_iterator(folder.path()))
             fs::remove(entry.path());
         write(file);
@@ -184,7 +185,16 @@ TEST_P(AnOldClinic, SurvivesBeingKilledWhileItIsBroughtUpToDate) {
             (void)openClinic(file, options);
             std::_Exit(0);
         }
-        std::this_thread::sleep_for(std::chrono::microseconds{random() % 4000});
+        return child;
+    };
+    // The moments reach from before the first step to beyond the last, however fast this machine is.
+    const auto start = std::chrono::steady_clock::now();
+    ::waitpid(begun(), nullptr, 0);
+    const std::chrono::duration<double, std::micro> unhurried = std::chrono::steady_clock::now() - start;
+    std::uniform_real_distribution<double> moment{0, 1.5 * unhurried.count()};
+    for (int i = 0; i < 80; ++i) {
+        const pid_t child = begun();
+        std::this_thread::sleep_for(std::chrono::duration<double, std::micro>{moment(random)});
         ::kill(child, SIGKILL);
         ::waitpid(child, nullptr, 0);
         {
